@@ -1,0 +1,53 @@
+// Writes the index: one Xapian database, one writer, one commit a manual.
+
+#ifndef BENCHLEAF_STORE_INDEX_WRITER_H_
+#define BENCHLEAF_STORE_INDEX_WRITER_H_
+
+#include "benchleaf/core/result.h"
+#include "benchleaf/extract/rules.h"
+#include "benchleaf/record/manual_record.h"
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace benchleaf {
+
+class IndexWriter {
+ public:
+  // Opens the database in `folder`, making it when the folder is missing or empty. Fails with kBusy when another
+  // process writes it (the message says which, when it can be told), with kForeign when the folder holds something
+  // else or another schema version, which is left untouched, and with kIo.
+  static Result<std::unique_ptr<IndexWriter>> Open(const std::filesystem::path& folder,
+                                                   std::shared_ptr<const Rules> rules);
+  ~IndexWriter();
+  IndexWriter(const IndexWriter&) = delete;
+  IndexWriter& operator=(const IndexWriter&) = delete;
+
+  // The reading kept under that key, by whichever manual; nothing when there is none.
+  Result<std::optional<PageRecord>> StoredPage(const std::string& content_key);
+
+  // The (set, manual) pairs in the index, sorted.
+  Result<std::vector<std::pair<std::string, std::string>>> Manuals();
+
+  // The manual as stored, with its pages and their readings; nothing when it is not there.
+  Result<std::optional<ManualRecord>> StoredManual(const std::string& set, const std::string& manual);
+
+  // Replaces everything known of that set's manual in one transaction and commits it. On failure the index is as it
+  // was before.
+  Result<void> ReplaceManual(const ManualRecord& manual);
+
+  // Removes a manual that is no longer in the library, and commits.
+  Result<void> RemoveManual(const std::string& set, const std::string& manual);
+
+ private:
+  class Impl;
+  explicit IndexWriter(std::unique_ptr<Impl> impl);
+  std::unique_ptr<Impl> impl_;
+};
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_STORE_INDEX_WRITER_H_
