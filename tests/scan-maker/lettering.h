@@ -1,0 +1,41 @@
+// Draws text as draughtsmen and typewriters put it on manuals, and tells where the ink lies.
+
+#ifndef BENCHLEAF_TESTS_SCAN_MAKER_LETTERING_H_
+#define BENCHLEAF_TESTS_SCAN_MAKER_LETTERING_H_
+
+#include "benchleaf/core/geometry.h"
+
+#include <cstdint>
+#include <string>
+
+typedef struct _cairo cairo_t;
+
+namespace benchleaf::scanmaker {
+
+enum class Lettering {
+  kSimplex,     // one pen stroke, plain (Hershey "futural")
+  kDuplex,      // one wider pen stroke with small serifs (Hershey "rowmans")
+  kHand,        // the plain strokes, jittered as by hand
+  kDrafting,    // ISO 3098 drafting letters (osifont)
+  kTypewriter,  // a typewriter's face
+  kBook,        // a printed serif face, for running text
+};
+
+struct TextStyle {
+  Lettering lettering = Lettering::kSimplex;
+  double cap_height_px = 24;  // height of a capital letter
+  double stroke_px = 2.5;     // pen width; not for kTypewriter and kBook
+  std::uint64_t seed = 1;     // of the jitter of kHand
+  double letter_space = 0;    // extra space between letters, as a share of the capital height
+};
+
+// Draws `text` in black with the left end of its baseline at (x, y), turned clockwise by `turn` degrees (0, 90, 180
+// or 270) about that point. Gives the upright box of its ink in px.
+Box DrawText(cairo_t* cairo, double x, double y, const std::string& text, const TextStyle& style, int turn = 0);
+
+// How far the pen moves along the baseline, px.
+double TextAdvance(const std::string& text, const TextStyle& style);
+
+}  // namespace benchleaf::scanmaker
+
+#endif  // BENCHLEAF_TESTS_SCAN_MAKER_LETTERING_H_
