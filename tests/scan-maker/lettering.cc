@@ -1,0 +1,179 @@
+#include "scan-maker/lettering.h"
+
+#include "scan-maker/outline_font.h"
+#include "scan-maker/seeded_random.h"
+#include "scan-maker/stroke_font.h"
+
+#include <cairo.h>
+
+#include <cmath>
+#include <cstddef>
+#include <numbers>
+#include <vector>
+
+namespace benchleaf::scanmaker {
+namespace {
+
+const StrokeFont& Strokes(Lettering lettering) {
+  static const StrokeFont kPlain = StrokeFont::Load("futural");
+  static const StrokeFont kSerif = StrokeFont::Load("rowmans");
+  return lettering == Lettering::kDuplex ? kSerif : kPlain;
+}
+
+const OutlineFont& Outlines(Lettering lettering) {
+  static const OutlineFont kDraftingFont("/usr/share/fonts/truetype/osifont/osifont.ttf", "fonts-osifont");
+  static const OutlineFont kTypewriterFont("/usr/share/fonts/opentype/courier-prime/Courier Prime.otf",
+                                           "fonts-courier-prime");
+  static const OutlineFont kBookFont("/usr/share/fonts/truetype/liberation/LiberationSerif-Regular.ttf",
+                                     "fonts-liberation");
+  switch (lettering) {
+    case Lettering::kDrafting:
+      return kDraftingFont;
+    case Lettering::kTypewriter:
+      return kTypewriterFont;
+    default:
+      return kBookFont;
+  }
+}
+
+bool IsStroked(Lettering lettering) {
+  return lettering == Lettering::kSimplex || lettering == Lettering::kDuplex || lettering == Lettering::kHand;
+}
+
+// The characters of valid UTF-8, each as its own bytes.
+std::vector<std::string> Characters(const std::string& text) {
+  std::vector<std::string> characters;
+  for (const char c : text) {
+    const bool continues = (static_cast<unsigned char>(c) & 0xC0U) == 0x80U;
+    if (continues && !characters.empty()) {
+      characters.back() += c;
+    } else {
+      characters.emplace_back(1, c);
+    }
+  }
+  return characters;
+}
+
+char32_t CodePoint(const std::string& character) {
+  const auto first = static_cast<unsigned char>(character[0]);
+  if (character.size() == 1) {
+    return first;
+  }
+  char32_t code = first & (0x7FU >> character.size());
+  for (std::size_t i = 1; i < character.size(); ++i) {
+    code = (code << 6) | (static_cast<unsigned char>(character[i]) & 0x3FU);
+  }
+  return code;
+}
+
+// In capital heights, with the space after the character.
+double Advance(const std::string& character, const TextStyle& style) {
+  const double width = IsStroked(style.lettering) ? Strokes(style.lettering).Glyph(CodePoint(character)).advance
+                                                  : Outlines(style.lettering).Advance(character);
+  return width + style.letter_space;
+}
+
+// How one letter written by hand differs from the template. All zero for a machine's letter.
+struct HandJitter {
+  double slant = 0;
+  double turn = 0;  // radians
+  double rise = 0;  // capital heights
+  double size = 1;
+  double wobble = 0;  // of each point, capital heights
+};
+
+HandJitter LetterJitter(SeededRandom& random) {
+  return {random.Between(0.0, 0.14), random.Between(-0.05, 0.05), random.Between(-0.05, 0.05),
+          random.Between(0.9, 1.08), 0.025};
+}
+
+void AddStrokes(cairo_t* cairo, const StrokeGlyph& glyph, double left, const TextStyle& style, const HandJitter& jitter,
+                SeededRandom& random) {
+  const double cap = style.cap_height_px;
+  const auto place = [&](const StrokePoint& point) {
+    const double x = point.x * jitter.size + jitter.slant * point.y + jitter.wobble * random.Between(-1, 1);
+    const double y = point.y * jitter.size + jitter.rise + jitter.wobble * random.Between(-1, 1);
+    return StrokePoint{left + cap * (x - jitter.turn * y), -cap * (y + jitter.turn * x)};
+  };
+  for (const std::vector<StrokePoint>& stroke : glyph.strokes) {
+    for (std::size_t i = 0; i < stroke.size(); ++i) {
+      const StrokePoint at = place(stroke[i]);
+      if (i == 0) {
+        cairo_move_to(cairo, at.x, at.y);
+        cairo_line_to(cairo, at.x, at.y);  // a lone point is a dot under a round cap
+      } else {
+        cairo_line_to(cairo, at.x, at.y);
+      }
+    }
+  }
+}
+
+void AddStrokedText(cairo_t* cairo, const std::string& text, const TextStyle& style) {
+  SeededRandom random(SeedOf(style.seed, text));
+  double left = 0;
+  for (const std::string& character : Characters(text)) {
+    const HandJitter jitter = style.lettering == Lettering::kHand ? LetterJitter(random) : HandJitter{};
+    AddStrokes(cairo, Strokes(style.lettering).Glyph(CodePoint(character)), left, style, jitter, random);
+    left += Advance(character, style) * style.cap_height_px;
+  }
+  cairo_set_line_width(cairo, style.stroke_px);
+  cairo_set_line_cap(cairo, CAIRO_LINE_CAP_ROUND);
+  cairo_set_line_join(cairo, CAIRO_LINE_JOIN_ROUND);
+}
+
+void AddOutlinedText(cairo_t* cairo, const std::string& text, const TextStyle& style) {
+  Outlines(style.lettering).Use(cairo, style.cap_height_px);
+  double left = 0;
+  for (const std::string& character : Characters(text)) {
+    cairo_move_to(cairo, left, 0);
+    cairo_text_path(cairo, character.c_str());
+    left += Advance(character, style) * style.cap_height_px;
+  }
+  cairo_close_path(cairo);
+}
+
+// The pixels that the box touches.
+Box Around(double left, double top, double right, double bottom) {
+  if (right <= left || bottom <= top) {
+    return {};
+  }
+  const int x = static_cast<int>(std::floor(left));
+  const int y = static_cast<int>(std::floor(top));
+  return {x, y, static_cast<int>(std::ceil(right)) - x, static_cast<int>(std::ceil(bottom)) - y};
+}
+
+}  // namespace
+
+Box DrawText(cairo_t* cairo, double x, double y, const std::string& text, const TextStyle& style, int turn) {
+  cairo_save(cairo);
+  cairo_new_path(cairo);
+  cairo_translate(cairo, x, y);
+  cairo_rotate(cairo, turn * std::numbers::pi / 180);
+  cairo_set_source_rgb(cairo, 0, 0, 0);
+
+  double left = 0;
+  double top = 0;
+  double right = 0;
+  double bottom = 0;
+  if (IsStroked(style.lettering)) {
+    AddStrokedText(cairo, text, style);
+    cairo_identity_matrix(cairo);  // the path stays where it is; its extents are wanted in px of the page
+    cairo_stroke_extents(cairo, &left, &top, &right, &bottom);
+    cairo_stroke(cairo);
+  } else {
+    AddOutlinedText(cairo, text, style);
+    cairo_identity_matrix(cairo);
+    cairo_fill_extents(cairo, &left, &top, &right, &bottom);
+    cairo_fill(cairo);
+  }
+  cairo_restore(cairo);
+  return Around(left, top, right, bottom);
+}
+
+double TextAdvance(const std::string& text, const TextStyle& style) {
+  double advance = 0;
+  for (const std::string& character : Characters(text)) advance += Advance(character, style);
+  return advance * style.cap_height_px;
+}
+
+}  // namespace benchleaf::scanmaker
