@@ -3,6 +3,7 @@
 #ifndef BENCHLEAF_READING_PAGE_READING_H_
 #define BENCHLEAF_READING_PAGE_READING_H_
 
+#include "benchleaf/clean/page_measures.h"
 #include "benchleaf/core/geometry.h"
 
 #include <string>
@@ -34,18 +35,6 @@ struct Word {
   std::vector<Alternative> alternatives;
 
   friend bool operator==(const Word&, const Word&) = default;
-};
-
-// Measures of the level page, before any reading.
-struct PageMeasures {
-  double cap_height_px = 0;   // capital height of the page's lettering on the level page
-  int glyphs = 0;             // components of the size of a letter
-  int long_lines = 0;         // straight ruled lines of at least a twelfth of the page
-  double line_ink = 0;        // ink in straight lines over all ink: 0 to 1
-  double text_row_share = 0;  // glyphs that stand in rows of eight and more, over all glyphs: 0 to 1
-  double dark_share = 0;      // share of the page's area under large dark patches (photographs): 0 to 1
-
-  friend bool operator==(const PageMeasures&, const PageMeasures&) = default;
 };
 
 struct PageReading {

@@ -1,0 +1,68 @@
+// A page made ready for reading: even ground, level, lettering brought to a known height, lines taken out, and the
+// places where text may stand.
+
+#ifndef BENCHLEAF_CLEAN_CLEAN_PAGE_H_
+#define BENCHLEAF_CLEAN_CLEAN_PAGE_H_
+
+#include "benchleaf/clean/components.h"
+#include "benchleaf/clean/page_measures.h"
+#include "benchleaf/core/image.h"
+
+#include <cstddef>
+#include <vector>
+
+namespace benchleaf {
+
+// The lettering's capital height on every level page, about that of a schematic at 300 dpi.
+inline constexpr double kLevelCapPx = 24;
+
+struct CleanPage {
+  PageFrame frame;
+  PageMeasures measures;
+  GreyImage grey;         // the level page, ground near 255
+  Components components;  // of the level page's ink without its lines
+};
+
+// `image` is the page as scanned; `dpi` its resolution as claimed, 0 when unknown; `orientation` the clockwise turn
+// (0, 90, 180, 270 degrees) to give it first.
+CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation);
+
+// A place where text may stand.
+struct TextString {
+  Box box;                           // px of the level page
+  bool standing = false;             // the text runs up or down the page
+  bool broken = false;               // made of fragments that only closeness joins
+  std::vector<std::size_t> members;  // components, along the string
+};
+
+// How far apart letters of one string may stand, in capital heights.
+struct JoinGaps {
+  double lying = 0.62;
+  double standing = 0.5;
+};
+
+// Strings of letter-sized components that follow each other along a row, lying and standing. A component may be in
+// one of each.
+std::vector<TextString> FindStrings(const CleanPage& page, const JoinGaps& gaps);
+
+// Blobs of fragments, for lettering so broken that no component is the size of a letter.
+std::vector<TextString> FindBrokenStrings(const CleanPage& page);
+
+// A string cut out for a reader: upright, scaled, with all foreign ink blanked and a light border around it.
+struct StringCrop {
+  GreyImage image;
+  Box source;        // the part of the level page that was cut, px
+  int turn = 0;      // degrees clockwise that the text stands turned on the level page: 0, 90 or 270
+  double scale = 1;  // px of `image` per px of the level page
+  int border = 0;    // px of `image`
+};
+
+// `turn` is 0 for a lying string, 90 or 270 for a standing one.
+StringCrop CutString(const CleanPage& page, const TextString& string, int turn);
+
+// The box on the level page of a box in the crop.
+Box ToLevel(const StringCrop& crop, const Box& box);
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_CLEAN_CLEAN_PAGE_H_

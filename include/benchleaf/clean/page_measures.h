@@ -1,0 +1,21 @@
+// Measures of a page's ink that tell a drawing from a text page before anything is read.
+
+#ifndef BENCHLEAF_CLEAN_PAGE_MEASURES_H_
+#define BENCHLEAF_CLEAN_PAGE_MEASURES_H_
+
+namespace benchleaf {
+
+struct PageMeasures {
+  double cap_height_px = 0;   // capital height of the page's lettering on the level page
+  int glyphs = 0;             // components of the size of a letter
+  int long_lines = 0;         // straight ruled lines of at least a twelfth of the page
+  double line_ink = 0;        // ink in straight lines over all ink: 0 to 1
+  double text_row_share = 0;  // glyphs that stand in rows of eight and more, over all glyphs: 0 to 1
+  double dark_share = 0;      // share of the page's area under large dark patches (photographs): 0 to 1
+
+  friend bool operator==(const PageMeasures&, const PageMeasures&) = default;
+};
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_CLEAN_PAGE_MEASURES_H_

@@ -1,0 +1,101 @@
+#include "benchleaf/clean/clean_page.h"
+
+#include "clean/lettering_height.h"
+#include "clean/text_rows.h"
+
+#include "benchleaf/pixels/lines.h"
+#include "benchleaf/pixels/operations.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace benchleaf {
+namespace {
+
+constexpr double kMaxSkewDegrees = 6;
+
+// The capital height to expect at a resolution: schematics are lettered at about 2 mm, 24 px at 300 dpi. Claims under
+// 100 dpi are commonly wrong (a page box in points equal to the pixels reads as 72), so that the page's size is asked
+// instead, taken as 11 inches.
+double ExpectedCap(const GreyImage& image, double dpi) {
+  const double believed = dpi >= 100 ? dpi : std::max(image.width, image.height) / 11.0;
+  return std::clamp(kLevelCapPx * believed / 300, 6.0, 60.0);
+}
+
+// On even ground one threshold serves the whole page, well enough to measure by.
+InkImage Thresholded(const GreyImage& even) {
+  constexpr std::uint8_t kInkBelow = 160;
+  InkImage ink(even.width, even.height);
+  std::transform(even.pixels.begin(), even.pixels.end(), ink.pixels.begin(),
+                 [](std::uint8_t grey) { return static_cast<std::uint8_t>(grey < kInkBelow ? 1 : 0); });
+  return ink;
+}
+
+InkImage TurnedInk(const InkImage& ink) {
+  InkImage turned(ink.height, ink.width);
+  for (int y = 0; y < ink.height; ++y) {
+    for (int x = 0; x < ink.width; ++x) {
+      turned.row(x)[ink.height - 1 - y] = ink.row(y)[x];
+    }
+  }
+  return turned;
+}
+
+// Rows of text and lying wires tell the skew, and so do standing wires; the surer of the two is believed.
+double SkewOf(const GreyImage& even) {
+  const double factor = std::min(1.0, 2400.0 / std::max(even.width, even.height));
+  const InkImage ink = Thresholded(factor < 1 ? Scaled(even, factor) : even);
+  const Skew rows = FindSkew(ink, kMaxSkewDegrees);
+  const Skew columns = FindSkew(TurnedInk(ink), kMaxSkewDegrees);
+  const Skew& surer = columns.confidence > rows.confidence ? columns : rows;
+  constexpr double kSure = 2.5;
+  return surer.confidence < kSure ? 0 : surer.degrees;
+}
+
+}  // namespace
+
+CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation) {
+  CleanPage page;
+  page.frame.scan_width = image.width;
+  page.frame.scan_height = image.height;
+  page.frame.dpi = dpi;
+  page.frame.orientation = orientation;
+
+  const double expected = ExpectedCap(image, dpi);
+  GreyImage level = WithEvenGround(Turned(image, orientation), static_cast<int>(std::lround(3.5 * expected)));
+  const double native_cap = EstimateCapHeight(FindComponents(Thresholded(level)), expected);
+  const double scale = std::clamp(kLevelCapPx / native_cap, 0.4, 3.0);
+  // A little more or less than the wanted height reads as well; scaling would only blur it.
+  if (scale < 0.85 || scale > 1.2) {
+    page.frame.scale = scale;
+    level = Scaled(level, scale);
+    if (scale > 1.4) {
+      level = Blurred(level, 1);
+    }
+  }
+  page.frame.level_width = level.width;
+  page.frame.level_height = level.height;
+  page.frame.skew_degrees = SkewOf(level);
+  constexpr double kLevelEnough = 0.04;
+  if (std::abs(page.frame.skew_degrees) > kLevelEnough) {
+    level = Leveled(level, page.frame.skew_degrees);
+  } else {
+    page.frame.skew_degrees = 0;
+  }
+
+  const InkImage ink = Binarized(level, 20, 0.22);
+  page.measures.cap_height_px = native_cap * page.frame.scale;
+  const double cap = page.measures.cap_height_px;
+  LineSplit split =
+      SplitLines(ink, static_cast<int>(std::lround(2.2 * cap)), 5, static_cast<int>(std::lround(0.28 * cap)) + 4);
+  page.grey = std::move(level);
+  page.components = FindComponents(split.rest);
+  page.measures.cap_height_px = EstimateCapHeight(page.components, cap);
+  page.measures.line_ink = split.line_ink;
+  page.measures.long_lines = split.long_horizontal + split.long_vertical;
+  MeasureText(page);
+  return page;
+}
+
+}  // namespace benchleaf

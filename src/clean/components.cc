@@ -1,0 +1,85 @@
+#include "benchleaf/clean/components.h"
+
+#include "clean/disjoint_sets.h"
+
+#include <algorithm>
+#include <cstring>
+#include <limits>
+#include <utility>
+
+namespace benchleaf {
+namespace {
+
+// The runs of a row, appended.
+void AppendRuns(const InkImage& ink, int y, std::vector<Run>& runs) {
+  const std::uint8_t* row = ink.row(y);
+  int x = 0;
+  while (x < ink.width) {
+    const void* start = std::memchr(row + x, 1, static_cast<std::size_t>(ink.width - x));
+    if (start == nullptr) {
+      return;
+    }
+    const int begin = static_cast<int>(static_cast<const std::uint8_t*>(start) - row);
+    const void* stop = std::memchr(row + begin, 0, static_cast<std::size_t>(ink.width - begin));
+    x = stop == nullptr ? ink.width : static_cast<int>(static_cast<const std::uint8_t*>(stop) - row);
+    runs.push_back({y, begin, x});
+  }
+}
+
+}  // namespace
+
+Components FindComponents(const InkImage& ink) {
+  std::vector<Run> runs;
+  DisjointSets sets;
+  std::size_t above_begin = 0;
+  std::size_t above_end = 0;
+  for (int y = 0; y < ink.height; ++y) {
+    const std::size_t row_begin = runs.size();
+    AppendRuns(ink, y, runs);
+    sets.Grow(runs.size());
+    // Both rows are in order, so one walk finds every pair that touches, corners included.
+    std::size_t above = above_begin;
+    for (std::size_t i = row_begin; i < runs.size(); ++i) {
+      while (above < above_end && runs[above].end < runs[i].begin) {
+        ++above;
+      }
+      for (std::size_t j = above; j < above_end && runs[j].begin <= runs[i].end; ++j) {
+        sets.Join(i, j);
+      }
+    }
+    above_begin = row_begin;
+    above_end = runs.size();
+  }
+
+  Components found;
+  constexpr std::size_t kNone = std::numeric_limits<std::size_t>::max();
+  std::vector<std::size_t> number(runs.size(), kNone);
+  std::vector<std::size_t> owner(runs.size());
+  for (std::size_t i = 0; i < runs.size(); ++i) {
+    const std::size_t root = sets.Find(i);
+    if (number[root] == kNone) {
+      number[root] = found.items.size();
+      found.items.emplace_back();
+    }
+    owner[i] = number[root];
+    Component& component = found.items[owner[i]];
+    const Run& run = runs[i];
+    component.box = Union(component.box, {run.begin, run.y, run.end - run.begin, 1});
+    component.ink += run.end - run.begin;
+    ++component.run_count;
+  }
+  std::size_t next = 0;
+  for (Component& component : found.items) {
+    component.first_run = next;
+    next += component.run_count;
+    component.run_count = 0;
+  }
+  found.runs.resize(runs.size());
+  for (std::size_t i = 0; i < runs.size(); ++i) {
+    Component& component = found.items[owner[i]];
+    found.runs[component.first_run + component.run_count++] = runs[i];
+  }
+  return found;
+}
+
+}  // namespace benchleaf

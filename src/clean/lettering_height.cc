@@ -1,0 +1,45 @@
+#include "clean/lettering_height.h"
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace benchleaf {
+
+bool IsGlyphLike(const Component& component, double cap_px) {
+  const double width = component.box.width;
+  const double height = component.box.height;
+  // Proportions of single letters: not wider than 1.3 heights, and a stroke of a tenth of the height at least, that
+  // leaves more than a third of the box empty unless the letter is a bar itself.
+  const bool bar = width < 0.4 * height;
+  return height >= 0.5 * cap_px && height <= 2.1 * cap_px && width <= 1.3 * height &&
+         component.ink >= 0.09 * height * height && (bar || component.ink <= 0.62 * width * height);
+}
+
+double EstimateCapHeight(const Components& components, double expected_px) {
+  constexpr double kSpread = 0.45;  // of the logarithm: 24 px may well be 15 or 38
+  constexpr int kFewest = 15;
+  std::vector<double> weight(static_cast<std::size_t>(4 * expected_px) + 4, 0.0);
+  int letters = 0;
+  for (const Component& component : components.items) {
+    const auto height = static_cast<std::size_t>(component.box.height);
+    // Narrow letters and broken strokes say little of the height; letters proper are wider than a third of it.
+    if (height + 1 >= weight.size() || component.box.width * 3 < component.box.height ||
+        !IsGlyphLike(component, component.box.height) || component.box.height < 0.35 * expected_px) {
+      continue;
+    }
+    ++letters;
+    const double distance = std::log(component.box.height / expected_px) / kSpread;
+    const double vote = component.box.height * std::exp(-distance * distance / 2);
+    weight[height] += vote;
+    // Skew, blur and thresholds move a height by a pixel either way.
+    weight[height - 1] += vote / 2;
+    weight[height + 1] += vote / 2;
+  }
+  if (letters < kFewest) {
+    return expected_px;
+  }
+  return static_cast<double>(std::max_element(weight.begin(), weight.end()) - weight.begin());
+}
+
+}  // namespace benchleaf

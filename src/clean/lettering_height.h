@@ -1,0 +1,19 @@
+// The capital height of a page's lettering, from the sizes of its components. Private to clean/.
+
+#ifndef BENCHLEAF_SRC_CLEAN_LETTERING_HEIGHT_H_
+#define BENCHLEAF_SRC_CLEAN_LETTERING_HEIGHT_H_
+
+#include "benchleaf/clean/components.h"
+
+namespace benchleaf {
+
+// Whether the component could be a letter by its size and fill, for lettering of about `cap_px`.
+bool IsGlyphLike(const Component& component, double cap_px);
+
+// The commonest height of glyph-like components, px, weighed by height (tall letters are not speckle) and by nearness
+// to `expected_px` (log-normal). Gives `expected_px` when too few components could be letters.
+double EstimateCapHeight(const Components& components, double expected_px);
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_SRC_CLEAN_LETTERING_HEIGHT_H_

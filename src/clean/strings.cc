@@ -1,0 +1,108 @@
+#include "clean/disjoint_sets.h"
+
+#include "benchleaf/clean/clean_page.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <utility>
+#include <vector>
+
+namespace benchleaf {
+namespace {
+
+// A component seen along the string's direction: `x` runs along it, so that lying and standing text are one case.
+struct Part {
+  Box box;
+  std::size_t component = 0;
+};
+
+Box Transposed(const Box& box) { return {box.y, box.x, box.height, box.width}; }
+
+// May be a letter, or a few that touch.
+bool IsTextSized(const Component& component, const Box& box, double cap) {
+  // A letter leaves ink of a stroke's width all over its box; frames and long thin arcs leave much less.
+  const double area = 1.0 * box.width * box.height;
+  return box.height >= 0.5 * cap && box.height <= 1.7 * cap && box.width <= 7 * cap &&
+         (box.width <= 2 * cap || component.ink >= 0.1 * area);
+}
+
+bool OnOneRow(const Box& a, const Box& b) {
+  const double common = std::min(a.bottom(), b.bottom()) - std::max(a.y, b.y);
+  return common >= 0.55 * std::min(a.height, b.height) && common >= 0.4 * std::max(a.height, b.height);
+}
+
+// Sets of parts that follow each other with gaps of at most `gap` px.
+std::vector<std::vector<Part>> Chains(std::vector<Part> parts, double gap, double cap) {
+  std::sort(parts.begin(), parts.end(), [](const Part& a, const Part& b) {
+    return std::pair(a.box.x, a.component) < std::pair(b.box.x, b.component);
+  });
+  // Bands of one capital height; a part can only follow parts whose top lies within two bands of its own.
+  std::map<int, std::vector<std::size_t>> bands;
+  DisjointSets sets;
+  sets.Grow(parts.size());
+  const auto band_of = [cap](const Box& box) { return static_cast<int>(box.y / cap); };
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const Box& box = parts[i].box;
+    for (int band = band_of(box) - 2; band <= band_of(box) + 2; ++band) {
+      const auto found = bands.find(band);
+      if (found == bands.end()) {
+        continue;
+      }
+      std::vector<std::size_t>& earlier = found->second;
+      // Parts that end far to the left cannot be followed any more; the order by x lets them be dropped for good.
+      const double reach = box.x - gap - 7 * cap;
+      std::erase_if(earlier, [&](std::size_t j) { return parts[j].box.x < reach; });
+      for (const std::size_t j : earlier) {
+        if (box.x - parts[j].box.right() <= gap && OnOneRow(box, parts[j].box)) {
+          sets.Join(i, j);
+        }
+      }
+    }
+    bands[band_of(box)].push_back(i);
+  }
+  std::map<std::size_t, std::vector<Part>> by_root;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    by_root[sets.Find(i)].push_back(parts[i]);
+  }
+  std::vector<std::vector<Part>> chains;
+  chains.reserve(by_root.size());
+  for (auto& [root, chain] : by_root) {
+    chains.push_back(std::move(chain));
+  }
+  return chains;
+}
+
+void AppendStrings(const CleanPage& page, bool standing, double gap_caps, std::vector<TextString>& strings) {
+  const double cap = page.measures.cap_height_px;
+  std::vector<Part> parts;
+  for (std::size_t i = 0; i < page.components.items.size(); ++i) {
+    const Component& component = page.components.items[i];
+    const Box box = standing ? Transposed(component.box) : component.box;
+    if (IsTextSized(component, box, cap)) {
+      parts.push_back({box, i});
+    }
+  }
+  for (const std::vector<Part>& chain : Chains(std::move(parts), gap_caps * cap, cap)) {
+    TextString string;
+    string.standing = standing;
+    for (const Part& part : chain) {
+      string.box = Union(string.box, page.components.items[part.component].box);
+      string.members.push_back(part.component);
+    }
+    strings.push_back(std::move(string));
+  }
+}
+
+}  // namespace
+
+std::vector<TextString> FindStrings(const CleanPage& page, const JoinGaps& gaps) {
+  std::vector<TextString> strings;
+  AppendStrings(page, false, gaps.lying, strings);
+  if (gaps.standing > 0) {
+    AppendStrings(page, true, gaps.standing, strings);
+  }
+  return strings;
+}
+
+}  // namespace benchleaf

@@ -1,0 +1,36 @@
+#include "clean/text_rows.h"
+
+#include "clean/lettering_height.h"
+
+#include <algorithm>
+
+namespace benchleaf {
+
+void MeasureText(CleanPage& page) {
+  const double cap = page.measures.cap_height_px;
+  double dark_px = 0;
+  for (const Component& component : page.components.items) {
+    page.measures.glyphs += IsGlyphLike(component, cap) ? 1 : 0;
+    // A photograph thresholds to large blobs that fill much of their box.
+    const double area = 1.0 * component.box.width * component.box.height;
+    if (component.box.width > 6 * cap && component.box.height > 6 * cap && component.ink > 0.3 * area) {
+      dark_px += area;
+    }
+  }
+  page.measures.dark_share =
+      std::min(1.0, dark_px / std::max(1.0, 1.0 * page.frame.level_width * page.frame.level_height));
+
+  // Words of running text stand closer than parts of a drawing: a space is half a capital height or so, and rows of
+  // eight letters and more come of it.
+  constexpr std::size_t kRowLetters = 8;
+  std::size_t in_rows = 0;
+  for (const TextString& string : FindStrings(page, {.lying = 1.2, .standing = 0})) {
+    if (!string.standing && string.members.size() >= kRowLetters) {
+      in_rows += string.members.size();
+    }
+  }
+  page.measures.text_row_share =
+      page.measures.glyphs == 0 ? 0 : std::min(1.0, static_cast<double>(in_rows) / page.measures.glyphs);
+}
+
+}  // namespace benchleaf
