@@ -1,0 +1,77 @@
+#include "benchleaf/reading/page_reader.h"
+
+#include "reading/layer_words.h"
+#include "reading/recognizer.h"
+#include "reading/string_reading.h"
+
+#include "benchleaf/clean/clean_page.h"
+
+#include <algorithm>
+#include <utility>
+#include <vector>
+
+namespace benchleaf {
+namespace {
+
+// Changed whenever a step of reading changes what is read.
+constexpr const char* kMethod = "strings-1";
+
+std::vector<Word> ReadWhole(const CleanPage& page, Recognizer& recognizer) {
+  std::vector<Word> words;
+  for (Token& token : recognizer.ReadSparse(page.grey)) {
+    words.push_back({std::move(token.text), token.box, 0, token.confidence, WordOrigin::kPage, {}});
+  }
+  return words;
+}
+
+}  // namespace
+
+std::string ReadingFingerprint() { return Recognizer::Version() + " " + kMethod; }
+
+class PageReader::Impl {
+ public:
+  explicit Impl(std::unique_ptr<Recognizer> recognizer) : recognizer_(std::move(recognizer)) {}
+
+  PageReading Read(const RasterPage& raster, ReadingMode mode) {
+    CleanPage page = MakeCleanPage(raster.image, raster.dpi, 0);
+    PageReading reading;
+    if (mode == ReadingMode::kPlain) {
+      reading.words = ReadWhole(page, *recognizer_);
+    } else {
+      const int orientation = FindOrientation(page, *recognizer_);
+      if (orientation != 0) {
+        page = MakeCleanPage(raster.image, raster.dpi, orientation);
+      }
+      reading.words = ReadStrings(page, *recognizer_);
+    }
+    reading.frame = page.frame;
+    reading.measures = page.measures;
+    AddLayerWords(raster.layer, reading);
+    std::sort(reading.words.begin(), reading.words.end(),
+              [](const Word& a, const Word& b) { return std::pair(a.box.y, a.box.x) < std::pair(b.box.y, b.box.x); });
+    return reading;
+  }
+
+ private:
+  std::unique_ptr<Recognizer> recognizer_;
+};
+
+PageReader::PageReader(std::unique_ptr<Impl> impl) : impl_(std::move(impl)) {}
+PageReader::~PageReader() = default;
+
+Result<std::unique_ptr<PageReader>> PageReader::Create(const std::filesystem::path& /*config*/) {
+  Result<std::unique_ptr<Recognizer>> recognizer = Recognizer::Create();
+  if (!recognizer) {
+    return tl::unexpected(recognizer.error());
+  }
+  return std::unique_ptr<PageReader>(new PageReader(std::make_unique<Impl>(std::move(*recognizer))));
+}
+
+Result<PageReading> PageReader::Read(const RasterPage& page, ReadingMode mode) {
+  if (page.image.empty()) {
+    return Fail(ErrorCode::kEmpty, "the page holds no picture");
+  }
+  return impl_->Read(page, mode);
+}
+
+}  // namespace benchleaf

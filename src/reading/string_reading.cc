@@ -1,0 +1,128 @@
+#include "reading/string_reading.h"
+
+#include "reading/word_choice.h"
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <numeric>
+#include <utility>
+
+namespace benchleaf {
+namespace {
+
+// Text pages are read in phrases, drawings in single strings.
+constexpr double kTextPageRows = 0.5;
+constexpr JoinGaps kPhraseGaps{.lying = 1.6, .standing = 0};
+constexpr JoinGaps kStringGaps{};
+constexpr double kLongestStringCaps = 22;
+
+double Length(const TextString& string) { return string.standing ? string.box.height : string.box.width; }
+
+// Worth a reader's time: at least two letters, or a few that touch, and no longer than strings of drawings are.
+bool IsReadable(const TextString& string, double cap, double longest_caps) {
+  return Length(string) <= longest_caps * cap && (string.members.size() >= 2 || Length(string) >= 1.1 * cap);
+}
+
+std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, Recognizer& recognizer) {
+  const StringCrop crop = CutString(page, string, turn);
+  std::vector<Word> words;
+  for (Token& token : recognizer.ReadLine(crop.image)) {
+    words.push_back({std::move(token.text), ToLevel(crop, token.box), turn, token.confidence, WordOrigin::kString, {}});
+  }
+  return words;
+}
+
+double MeanConfidence(const std::vector<Word>& words) {
+  const double sum =
+      std::accumulate(words.begin(), words.end(), 0.0, [](double s, const Word& word) { return s + word.confidence; });
+  return words.empty() ? 0 : sum / static_cast<double>(words.size());
+}
+
+// Standing text runs up the page (270) far more often than down; down is only tried where up reads badly.
+std::vector<Word> ReadStanding(const CleanPage& page, const TextString& string, Recognizer& recognizer) {
+  constexpr double kReadsWell = 0.8;
+  std::vector<Word> up = ReadOne(page, string, 270, recognizer);
+  if (MeanConfidence(up) >= kReadsWell && HasDesignatorForm(up)) {
+    return up;
+  }
+  std::vector<Word> down = ReadOne(page, string, 90, recognizer);
+  const auto rank = [](const std::vector<Word>& words) {
+    return MeanConfidence(words) + (HasDesignatorForm(words) ? 0.3 : 0);
+  };
+  return rank(down) > rank(up) ? down : up;
+}
+
+// Whether most of the string already stands in a word that was read well.
+bool IsReadAlready(const TextString& string, const std::vector<Word>& words) {
+  constexpr double kReadsWell = 0.85;
+  return std::any_of(words.begin(), words.end(), [&](const Word& word) {
+    return word.confidence >= kReadsWell && OverlapOfSmaller(word.box, string.box) > 0.7 &&
+           word.box.width * word.box.height * 2 > string.box.width * string.box.height;
+  });
+}
+
+}  // namespace
+
+std::vector<Word> ReadStrings(const CleanPage& page, Recognizer& recognizer) {
+  const double cap = page.measures.cap_height_px;
+  const bool text_page = page.measures.text_row_share > kTextPageRows;
+  std::vector<Word> words;
+  const auto add = [&words](std::vector<Word> more) {
+    words.insert(words.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+  };
+  const double longest = text_page ? 400 : kLongestStringCaps;
+  std::vector<TextString> strings = FindStrings(page, text_page ? kPhraseGaps : kStringGaps);
+  for (const TextString& string : strings) {
+    if (!string.standing && IsReadable(string, cap, longest)) {
+      add(ReadOne(page, string, 0, recognizer));
+    }
+  }
+  if (text_page) {
+    return ChooseWords(std::move(words));
+  }
+  for (const TextString& string : strings) {
+    if (string.standing && IsReadable(string, cap, longest) && !IsReadAlready(string, words)) {
+      add(ReadStanding(page, string, recognizer));
+    }
+  }
+  for (const TextString& string : FindBrokenStrings(page)) {
+    if (!IsReadAlready(string, words)) {
+      add(string.standing ? ReadStanding(page, string, recognizer) : ReadOne(page, string, 0, recognizer));
+    }
+  }
+  return ChooseWords(std::move(words));
+}
+
+int FindOrientation(const CleanPage& page, Recognizer& recognizer) {
+  constexpr std::size_t kSample = 10;
+  constexpr std::size_t kLongEnough = 4;
+  std::vector<TextString> lying;
+  std::vector<TextString> standing;
+  for (TextString& string : FindStrings(page, kStringGaps)) {
+    if (string.members.size() >= kLongEnough && IsReadable(string, page.measures.cap_height_px, kLongestStringCaps)) {
+      (string.standing ? standing : lying).push_back(std::move(string));
+    }
+  }
+  const auto letters = [](const std::vector<TextString>& strings) {
+    return std::accumulate(strings.begin(), strings.end(), std::size_t{0},
+                           [](std::size_t sum, const TextString& string) { return sum + string.members.size(); });
+  };
+  // Upright pages hold some standing text; only a page where it prevails can lie on its side.
+  if (letters(standing) <= 2 * letters(lying)) {
+    return 0;
+  }
+  const std::size_t count = std::min(kSample, standing.size());
+  std::partial_sort(standing.begin(), standing.begin() + static_cast<std::ptrdiff_t>(count), standing.end(),
+                    [](const TextString& a, const TextString& b) { return a.members.size() > b.members.size(); });
+  double down = 0;
+  double up = 0;
+  for (std::size_t i = 0; i < count; ++i) {
+    down += MeanConfidence(ReadOne(page, standing[i], 90, recognizer));
+    up += MeanConfidence(ReadOne(page, standing[i], 270, recognizer));
+  }
+  // Text that runs down the page becomes upright by a turn of 270 degrees clockwise, and the other way round.
+  return down > up ? 270 : 90;
+}
+
+}  // namespace benchleaf
