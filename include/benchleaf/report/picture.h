@@ -1,0 +1,48 @@
+// Pictures of a spot on a page, ringed, for a person at the bench.
+
+#ifndef BENCHLEAF_REPORT_PICTURE_H_
+#define BENCHLEAF_REPORT_PICTURE_H_
+
+#include "benchleaf/core/image.h"
+
+#include <cstdint>
+
+namespace benchleaf {
+
+// A ring: a closed band at an even distance round a box, so that it never covers what it points at, with a white halo
+// on both sides that keeps it visible on grey, black and coloured ground.
+struct Ring {
+  double gap_px = 0;    // clear space between the box and the halo
+  double width_px = 0;  // of the band; the halo takes half of this on either side
+};
+
+// The colour of the band: a magenta that no ink of a printed manual or repairman's pencil is likely to have.
+struct Rgb {
+  std::uint8_t red = 0;
+  std::uint8_t green = 0;
+  std::uint8_t blue = 0;
+};
+inline constexpr Rgb kRingColor{0xC4, 0x14, 0x8E};
+
+// Draws the ring into the picture, smooth-edged; parts of it beyond the picture are left out.
+// REQUIRES: the box is not empty.
+void DrawRing(ColorImage& image, const Box& box, const Ring& ring);
+
+// The pixels that hold the fractions, at least one, within the picture.
+// REQUIRES: the picture is not empty.
+Box PixelBox(const ColorImage& image, const FractionBox& box);
+
+// The spot with its surroundings, ringed. `page` is the page as scanned and `spot` lies on it; the picture is turned
+// clockwise by `orientation` (0, 90, 180 or 270 degrees) so that the page stands upright, and enlarged when the scan is
+// so coarse that its lettering would be small. The surroundings reach some twenty letters to either side.
+ColorImage RingedSpot(const ColorImage& page, const FractionBox& spot, int orientation);
+
+// The whole page, upright and at most `max_side_px` a side, with the spot ringed wide enough to be seen at once.
+ColorImage RingedPage(const ColorImage& page, const FractionBox& spot, int orientation, int max_side_px);
+
+// The whole page, upright and at most `max_side_px` a side, without a ring.
+ColorImage UprightPage(const ColorImage& page, int orientation, int max_side_px);
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_REPORT_PICTURE_H_

@@ -1,0 +1,33 @@
+// The answer to "which sets use a 6CB6".
+
+#ifndef BENCHLEAF_REPORT_TUBES_H_
+#define BENCHLEAF_REPORT_TUBES_H_
+
+#include "benchleaf/report/table.h"
+#include "benchleaf/store/index_reader.h"
+
+#include <string>
+#include <vector>
+
+namespace benchleaf {
+
+// A place where the tube is seen, and the designator of the tube that it belongs to.
+struct TubePlace {
+  FoundSighting found;
+  std::string designator;  // empty when none stands next to it
+};
+
+// The designator that belongs to a tube type seen on a page: that of the parts-list row which holds it, else the
+// nearest designator of class V (electron tube: IEEE Std 315, ASME Y14.44) within a few letter heights; empty when
+// there is none.
+std::string DesignatorBeside(const PageRecord& page, const Sighting& tube);
+
+// A line that counts sets and places, a table by set, and a line that says which forms were read.
+std::string TubesText(const std::string& asked, const std::vector<TubePlace>& places, const Look& look);
+
+// One {"type":"tube"} object a line.
+std::string TubesJson(const std::string& asked, const std::vector<TubePlace>& places);
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_REPORT_TUBES_H_

@@ -1,0 +1,126 @@
+#include "benchleaf/report/picture.h"
+
+#include "report/color_image.h"
+
+#include "benchleaf/pixels/image_file.h"
+
+#include <algorithm>
+#include <array>
+#include <cassert>
+#include <cmath>
+#include <utility>
+
+namespace benchleaf {
+namespace {
+
+// Half the side of a spot's surroundings, in heights of its lettering: enough to see what a part is connected to.
+constexpr double kSurroundingHeights = 22;
+// But no less than this share of the page's longer side, for spots whose box is a speck.
+constexpr double kLeastSurroundings = 0.08;
+// A spot's picture is enlarged until its longer side has this many px, by 4 at most: beyond that it only blurs.
+constexpr int kLegibleSide = 900;
+constexpr int kMostEnlargement = 4;
+
+double Distance(double x, double y, const Box& box) {
+  const double dx = std::max({0.0, box.x - x, x - box.right()});
+  const double dy = std::max({0.0, box.y - y, y - box.bottom()});
+  return std::hypot(dx, dy);
+}
+
+// How much of a pixel whose middle lies `distance` from the box is covered by the band from `inner` to `outer`.
+double Coverage(double distance, double inner, double outer) {
+  return std::clamp(distance - inner + 0.5, 0.0, 1.0) * std::clamp(outer - distance + 0.5, 0.0, 1.0);
+}
+
+void Blend(std::uint8_t* pixel, const Rgb& color, double share) {
+  const std::array<std::uint8_t, kBytesPerPixel> target = {color.red, color.green, color.blue};
+  for (std::size_t c = 0; c < kBytesPerPixel; ++c) {
+    pixel[c] = static_cast<std::uint8_t>(
+        std::lround(std::lerp(static_cast<double>(pixel[c]), static_cast<double>(target[c]), share)));
+  }
+}
+
+// The ring for a box in a picture of that size: clear of the box, and never too fine to be seen.
+Ring RingFor(const ColorImage& image, const Box& box, double least_gap_share) {
+  const double side = std::max(image.width, image.height);
+  return {std::max(0.5 * std::min(box.width, box.height), least_gap_share * side), std::max(2.0, side / 300)};
+}
+
+// The part of the page round the spot that is shown.
+Box Surroundings(const ColorImage& page, const Box& spot) {
+  const double page_side = std::max(page.width, page.height);
+  const double around =
+      std::max(kSurroundingHeights * std::min(spot.width, spot.height), kLeastSurroundings * page_side);
+  const auto cut = [&](double middle, int length, int limit) {
+    const double half = std::max(around, length / 2.0 + around / 4);
+    const int from = std::max(0, static_cast<int>(middle - half));
+    const int to = std::min(limit, static_cast<int>(std::ceil(middle + half)));
+    return std::pair(from, to - from);
+  };
+  const auto [x, width] = cut(spot.center_x(), spot.width, page.width);
+  const auto [y, height] = cut(spot.center_y(), spot.height, page.height);
+  return {x, y, width, height};
+}
+
+// A box within a part of the page, as fractions of that part.
+FractionBox Within(const Box& part, const Box& box) {
+  const double width = part.width;
+  const double height = part.height;
+  return {(box.x - part.x) / width, (box.y - part.y) / height, box.width / width, box.height / height};
+}
+
+}  // namespace
+
+void DrawRing(ColorImage& image, const Box& box, const Ring& ring) {
+  assert(!box.empty());
+  const double halo = ring.width_px / 2;
+  const double inner = ring.gap_px + halo;
+  const double outer = inner + ring.width_px;
+  const int reach = static_cast<int>(std::ceil(outer + halo)) + 1;
+  const Box touched = Grown(box, reach, image.width, image.height);
+  for (int y = touched.y; y < touched.bottom(); ++y) {
+    for (int x = touched.x; x < touched.right(); ++x) {
+      const double distance = Distance(x + 0.5, y + 0.5, box);
+      // Whatever the gap, the smooth edge must not run into the box.
+      if (distance <= 0) continue;
+      Blend(Pixel(image, x, y), {255, 255, 255}, Coverage(distance, ring.gap_px, outer + halo));
+      Blend(Pixel(image, x, y), kRingColor, Coverage(distance, inner, outer));
+    }
+  }
+}
+
+Box PixelBox(const ColorImage& image, const FractionBox& box) {
+  assert(image.width > 0 && image.height > 0);
+  const auto cut = [](double from, double length, int limit) {
+    const int first = std::clamp(static_cast<int>(std::floor(from * limit)), 0, limit - 1);
+    const int last = std::clamp(static_cast<int>(std::ceil((from + length) * limit)), first + 1, limit);
+    return std::pair(first, last - first);
+  };
+  const auto [x, width] = cut(box.x, box.width, image.width);
+  const auto [y, height] = cut(box.y, box.height, image.height);
+  return {x, y, width, height};
+}
+
+ColorImage RingedSpot(const ColorImage& page, const FractionBox& spot, int orientation) {
+  const Box box = PixelBox(page, spot);
+  const Box part = Surroundings(page, box);
+  ColorImage picture = Turned(Cut(page, part), orientation);
+  const int side = std::max(picture.width, picture.height);
+  picture = Enlarged(picture, std::clamp((kLegibleSide + side - 1) / side, 1, kMostEnlargement));
+  const Box ringed = PixelBox(picture, Turned(Within(part, box), orientation));
+  DrawRing(picture, ringed, RingFor(picture, ringed, 0.004));
+  return picture;
+}
+
+ColorImage RingedPage(const ColorImage& page, const FractionBox& spot, int orientation, int max_side_px) {
+  ColorImage picture = UprightPage(page, orientation, max_side_px);
+  const Box box = PixelBox(picture, Turned(spot, orientation));
+  DrawRing(picture, box, RingFor(picture, box, 0.012));
+  return picture;
+}
+
+ColorImage UprightPage(const ColorImage& page, int orientation, int max_side_px) {
+  return Turned(ScaledToFit(page, max_side_px), orientation);
+}
+
+}  // namespace benchleaf

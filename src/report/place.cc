@@ -1,0 +1,50 @@
+#include "report/place.h"
+
+#include "benchleaf/report/where.h"
+
+#include <cmath>
+
+namespace benchleaf {
+
+std::string PageWords(const PagePlace& place) {
+  const std::string page = std::to_string(place.page);
+  if (place.printed_number.empty() || place.printed_number == page) return page;
+  return page + " (printed " + place.printed_number + ")";
+}
+
+std::string Sureness(double confidence) { return std::to_string(std::lround(confidence * 100)) + " %"; }
+
+std::string Counted(std::size_t count, const std::string& noun, const std::string& plural) {
+  if (count == 1) return "1 " + noun;
+  return std::to_string(count) + ' ' + (plural.empty() ? noun + 's' : plural);
+}
+
+std::string ReadAs(const Sighting& sighting) { return sighting.read == sighting.text ? std::string() : sighting.read; }
+
+void SetPlace(Json& object, const PagePlace& place) {
+  object.Set("set", place.set);
+  object.Set("manual", place.manual);
+  object.Set("file", place.file);
+  object.Set("page", place.page);
+  object.Set("printed_page", place.printed_number);
+  object.Set("page_kind", std::string(Name(place.kind)));
+}
+
+void SetSighting(Json& object, const Sighting& sighting) {
+  object.Set("kind", std::string(Name(sighting.kind)));
+  object.Set("text", sighting.text);
+  object.Set("read", sighting.read);
+  object.Set("box", ToJson(sighting.box));
+  object.Set("turn", sighting.turn);
+  object.Set("where", WhereOnPage(sighting.box));
+  object.Set("confidence", sighting.confidence);
+  object.Set("assembly", sighting.assembly);
+}
+
+std::string WithAssembly(const std::string& assembly, const std::string& designator) {
+  if (designator.empty() || assembly.empty()) return designator;
+  const bool printed_so = designator.size() > assembly.size() && designator.compare(0, assembly.size(), assembly) == 0;
+  return printed_so ? designator : assembly + designator;
+}
+
+}  // namespace benchleaf

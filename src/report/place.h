@@ -1,0 +1,37 @@
+// How answers name a page, a term's place on it and how sure they are: the same in every report.
+
+#ifndef BENCHLEAF_SRC_REPORT_PLACE_H_
+#define BENCHLEAF_SRC_REPORT_PLACE_H_
+
+#include "benchleaf/record/json.h"
+#include "benchleaf/store/index_reader.h"
+
+#include <string>
+#include <vector>
+
+namespace benchleaf {
+
+// "12", or "12 (printed 8-17)" when the page bears another number than its place in the file.
+std::string PageWords(const PagePlace& place);
+
+// "93 %".
+std::string Sureness(double confidence);
+
+// "1 place", "3 places"; `plural` is "s" unless given.
+std::string Counted(std::size_t count, const std::string& noun, const std::string& plural = {});
+
+// The sighting's text as it was read, when that differs from the canonical text; else empty.
+std::string ReadAs(const Sighting& sighting);
+
+// set, manual, file, page, printed_page, page_kind.
+void SetPlace(Json& object, const PagePlace& place);
+
+// kind, text, read, box, turn, where, confidence, assembly.
+void SetSighting(Json& object, const Sighting& sighting);
+
+// A designator with its assembly before it: A4 and C12 are A4C12, A4C12 stays as it is.
+std::string WithAssembly(const std::string& assembly, const std::string& designator);
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_SRC_REPORT_PLACE_H_
