@@ -53,6 +53,9 @@ struct ManualRecord {
   std::vector<FileRecord> files;
   std::vector<PageRecord> pages;  // in reading order, over all volumes
   std::vector<Link> links;        // positions are those of `pages` and of their entries and sightings
+  // Names the rules by which the pages were searched; a manual searched by other rules is searched again, without
+  // reading its pages again.
+  std::string rules;
 
   friend bool operator==(const ManualRecord&, const ManualRecord&) = default;
 };
