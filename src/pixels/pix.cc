@@ -14,6 +14,7 @@ l_uint32* MutableLine(Pix* pix, int y) { return pixGetData(pix) + static_cast<st
 void SilenceLeptonica() { setMsgSeverity(L_SEVERITY_NONE); }
 
 PixHandle ToPix(const GreyImage& image) {
+  SilenceLeptonica();
   PixHandle pix(pixCreateNoInit(image.width, image.height, 8));
   if (!pix) {
     return pix;
@@ -29,6 +30,7 @@ PixHandle ToPix(const GreyImage& image) {
 }
 
 PixHandle ToPix(const InkImage& image) {
+  SilenceLeptonica();
   PixHandle pix(pixCreate(image.width, image.height, 1));
   if (!pix) {
     return pix;
@@ -45,6 +47,7 @@ PixHandle ToPix(const InkImage& image) {
 }
 
 PixHandle ToPix(const ColorImage& image) {
+  SilenceLeptonica();
   PixHandle pix(pixCreateNoInit(image.width, image.height, 32));
   if (!pix) {
     return pix;
