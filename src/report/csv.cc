@@ -33,7 +33,9 @@ bool LooksLikeFormula(std::string_view text) {
 }  // namespace
 
 std::string CsvField(std::string_view text) {
-  std::string safe = LooksLikeFormula(text) ? "'" + std::string(text) : std::string(text);
+  std::string safe;
+  if (LooksLikeFormula(text)) safe += '\'';
+  safe += text;
   if (safe.find_first_of(",\"\r\n") == std::string::npos) return safe;
   std::string quoted = "\"";
   for (const char c : safe) {

@@ -70,9 +70,9 @@ std::string HitsText(const TermHits& found, const Look& look) {
 
 std::string NothingFoundText(const TermHits& found) {
   std::string text = CleanText(found.term) + ": nothing found";
-  if (!found.searched.empty()) text += " " + CleanText(Joined(found.searched, " "));
-  text += "; searched for the term itself, its other forms, what looks alike in print, and the text of the pages\n";
-  if (!found.near.empty()) text += "near to it in the index: " + CleanText(Joined(found.near, ", ")) + "\n";
+  if (!found.searched.empty()) text.append(" ").append(CleanText(Joined(found.searched, " ")));
+  text += "; searched for the term itself, its other forms, what looks alike in print, and the text of the pages";
+  if (!found.near.empty()) text.append("; near to it in the index: ").append(CleanText(Joined(found.near, ", ")));
   return text;
 }
 

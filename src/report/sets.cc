@@ -65,7 +65,8 @@ std::string SetDetailText(const SetSummary& set, const Look& look) {
   for (const SetSummary::ManualSummary& manual : set.manuals) {
     text += "\nmanual: " + CleanText(manual.manual);
     if (!manual.title.empty() && manual.title != manual.manual) text += ", " + CleanText(manual.title);
-    text += "\n" + Counted(static_cast<std::size_t>(manual.volumes), "volume") + ", " +
+    text += '\n';
+    text += Counted(static_cast<std::size_t>(manual.volumes), "volume") + ", " +
             Counted(static_cast<std::size_t>(manual.pages), "page") + ", " + std::to_string(manual.failed) +
             " not read; " + Counted(static_cast<std::size_t>(manual.entries), "part") + " listed, " +
             std::to_string(manual.linked_entries) + " of them seen on a drawing\n";

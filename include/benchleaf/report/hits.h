@@ -23,7 +23,7 @@ struct TermHits {
 // A line that counts the places, and a table of them.
 std::string HitsText(const TermHits& found, const Look& look);
 
-// Says what was searched for and where, and which terms come near.
+// Says what was searched for and where, and which terms come near; one line, without a newline.
 std::string NothingFoundText(const TermHits& found);
 
 // One object a line: {"type":"hit"} for each, {"type":"nothing"} for a term without any.

@@ -1,0 +1,106 @@
+#include "cli/index_command.h"
+
+#include "cli/interrupt.h"
+#include "cli/progress.h"
+#include "cli/talk.h"
+
+#include "benchleaf/record/json.h"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <memory>
+#include <thread>
+
+namespace benchleaf {
+namespace {
+
+constexpr int kMostWorkers = 256;
+
+std::string SummaryJson(const IndexSummary& summary, const Progress& progress) {
+  Json problems = Json::Array();
+  for (const Error& problem : summary.problems) {
+    problems.Add(Json::Object({{"file", problem.source},
+                               {"page", problem.page},
+                               {"code", std::string(Name(problem.code))},
+                               {"reason", problem.message}}));
+  }
+  return Json::Object({{"type", "summary"},
+                       {"command", "index"},
+                       {"sets", summary.sets},
+                       {"manuals", summary.manuals},
+                       {"pages", summary.pages},
+                       {"pages_read", summary.pages_read},
+                       {"pages_known", summary.pages_known},
+                       {"pages_failed", progress.pages_failed()},
+                       {"manuals_removed", summary.manuals_removed},
+                       {"cancelled", summary.cancelled},
+                       {"problems", problems}})
+             .Dump() +
+         "\n";
+}
+
+std::string SummaryWords(const IndexSummary& summary) {
+  std::string words = "the index holds " + std::to_string(summary.pages) + " pages of " +
+                      std::to_string(summary.manuals) + " manuals of " + std::to_string(summary.sets) + " sets; " +
+                      std::to_string(summary.pages_read) + " pages read now, " + std::to_string(summary.pages_known) +
+                      " known before";
+  if (summary.manuals_removed > 0) {
+    words += ", " + std::to_string(summary.manuals_removed) + " manuals no longer in the library removed";
+  }
+  if (!summary.problems.empty()) {
+    words += "; " + std::to_string(summary.problems.size()) + " problems, each named above";
+  }
+  return words;
+}
+
+}  // namespace
+
+void SetUpIndex(CLI::App& app, Job& job) {
+  auto options = std::make_shared<IndexCommandOptions>();
+  options->workers = static_cast<int>(std::clamp(std::thread::hardware_concurrency(), 1U, 64U));
+  CLI::App* command = app.add_subcommand("index", "Read a library of scans and bring its index up to date");
+  command->add_option("LIBRARY", options->places.library, "Folder of scans: a folder or a file in it for each set")
+      ->required();
+  command->add_option("--workers", options->workers, "Pages read at the same time (default: one for each core)")
+      ->type_name("N")
+      ->check(CLI::Range(1, kMostWorkers));
+  command->add_flag("--read-again", options->read_again, "Read every page again, also those that are in the index");
+  CLI::Option* quiet = command->add_flag("-q,--quiet", options->quiet, "Tell of problems only");
+  command->add_flag("-v,--verbose", options->verbose, "Tell of each page")->excludes(quiet);
+  command->add_flag("--json", options->json, "Write a summary as one JSON object");
+  AddPlaceOptions(*command, options->places);
+  command->footer(
+      "A run that was stopped goes on where it was when it is started again.\n\n"
+      "Example:\n"
+      "  benchleaf index ~/manuals");
+  command->callback([options, &job] { job = [options](const Streams& s) { return RunIndex(*options, s); }; });
+}
+
+ExitCode RunIndex(const IndexCommandOptions& options, const Streams& streams) {
+  IndexOptions index;
+  index.library = options.places.library;
+  index.database = options.places.DatabaseFolder();
+  index.config = options.places.ConfigFolder();
+  index.program = ProgramPath();
+  index.workers = options.workers;
+  index.read_again = options.read_again;
+
+  Talk talk = Talk::kNormal;
+  if (options.quiet) talk = Talk::kQuiet;
+  if (options.verbose) talk = Talk::kVerbose;
+  Progress progress(streams, talk);
+  const Interrupt interrupt;
+  const auto summary = IndexLibrary(index, progress, interrupt.flag());
+  progress.Finish();
+  if (!summary) return Stop(streams, summary.error());
+  if (options.json) streams.out << SummaryJson(*summary, progress);
+  if (summary->cancelled) {
+    Say(streams, "stopped; the manuals finished so far are kept: run the same command again to go on");
+    return ExitCode::kInterrupted;
+  }
+  if (!options.quiet) Say(streams, SummaryWords(*summary));
+  return summary->problems.empty() && progress.pages_failed() == 0 ? ExitCode::kOk : ExitCode::kPartly;
+}
+
+}  // namespace benchleaf

@@ -1,0 +1,27 @@
+// index: bring the index up to date with the library.
+
+#ifndef BENCHLEAF_SRC_CLI_INDEX_COMMAND_H_
+#define BENCHLEAF_SRC_CLI_INDEX_COMMAND_H_
+
+#include "cli/job.h"
+#include "cli/places.h"
+
+#include "benchleaf/work/index_library.h"
+
+namespace benchleaf {
+
+struct IndexCommandOptions {
+  PlaceOptions places;
+  int workers = 1;
+  bool read_again = false;
+  bool quiet = false;
+  bool verbose = false;
+  bool json = false;
+};
+
+void SetUpIndex(CLI::App& app, Job& job);
+ExitCode RunIndex(const IndexCommandOptions& options, const Streams& streams);
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_SRC_CLI_INDEX_COMMAND_H_

@@ -1,0 +1,29 @@
+// The files that pictures go to.
+
+#ifndef BENCHLEAF_SRC_CLI_PICTURE_FILES_H_
+#define BENCHLEAF_SRC_CLI_PICTURE_FILES_H_
+
+#include "benchleaf/core/result.h"
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+namespace benchleaf {
+
+struct PictureFiles {
+  std::filesystem::path spot;  // STEM.png
+  std::filesystem::path page;  // STEM-page.png
+};
+
+// Files for `count` pictures: named as `out` says (which must end in .png), else after `subject` in the current
+// folder, numbered when there are several. Characters of the subject that a file's name had better not hold become
+// hyphens. Fails with kUsage.
+Result<std::vector<PictureFiles>> NamePictures(const std::string& out, const std::string& subject, std::size_t count);
+
+// Fails with kIo, naming the file, when one of them is there already.
+Result<void> CheckNoneExists(const std::vector<std::filesystem::path>& files);
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_SRC_CLI_PICTURE_FILES_H_

@@ -1,0 +1,55 @@
+#include "cli/places.h"
+
+#include <CLI/CLI.hpp>
+
+#include <system_error>
+#include <utility>
+
+namespace benchleaf {
+
+namespace fs = std::filesystem;
+
+fs::path PlaceOptions::DatabaseFolder() const {
+  return database.empty() ? fs::path(library) / ".benchleaf" : fs::path(database);
+}
+
+fs::path PlaceOptions::ConfigFolder() const {
+  return config.empty() ? FindConfigFolder(ProgramPath()) : fs::path(config);
+}
+
+void AddPlaceOptions(CLI::App& command, PlaceOptions& options) {
+  command.add_option("--db", options.database, "Folder of the index (default: .benchleaf in the library)")
+      ->type_name("DIR");
+  command
+      .add_option("--config", options.config, "Folder of benchleaf's data files (default: those it was installed with)")
+      ->type_name("DIR")
+      ->envname("BENCHLEAF_CONFIG");
+}
+
+void AddIndexPlaceOptions(CLI::App& command, PlaceOptions& options) {
+  command.add_option("--library", options.library, "Folder of scans (default: the current folder)")
+      ->type_name("DIR")
+      ->envname("BENCHLEAF_LIBRARY");
+  AddPlaceOptions(command, options);
+}
+
+fs::path FindConfigFolder(const fs::path& program) {
+  const fs::path installed = program.parent_path().parent_path() / "share" / "benchleaf";
+  std::error_code ignored;
+  if (!program.empty() && fs::is_directory(installed, ignored)) return installed;
+  return BENCHLEAF_SOURCE_CONFIG;
+}
+
+fs::path ProgramPath() {
+  std::error_code failed;
+  fs::path program = fs::read_symlink("/proc/self/exe", failed);
+  return failed ? fs::path() : program;
+}
+
+Result<std::unique_ptr<IndexReader>> OpenIndex(const PlaceOptions& options) {
+  auto rules = Rules::Load(options.ConfigFolder());
+  if (!rules) return tl::unexpected(rules.error());
+  return IndexReader::Open(options.DatabaseFolder(), std::move(*rules));
+}
+
+}  // namespace benchleaf

@@ -1,0 +1,44 @@
+// Where things lie: the library, its index, the project's data, the program itself.
+
+#ifndef BENCHLEAF_SRC_CLI_PLACES_H_
+#define BENCHLEAF_SRC_CLI_PLACES_H_
+
+#include "cli/job.h"
+
+#include "benchleaf/core/result.h"
+#include "benchleaf/store/index_reader.h"
+
+#include <filesystem>
+#include <memory>
+#include <string>
+
+namespace benchleaf {
+
+// As typed; empty where nothing was said.
+struct PlaceOptions {
+  std::string library = ".";
+  std::string database;
+  std::string config;
+
+  std::filesystem::path DatabaseFolder() const;  // LIBRARY/.benchleaf unless said otherwise
+  std::filesystem::path ConfigFolder() const;    // as said; else found by FindConfigFolder
+};
+
+// --db and --config.
+void AddPlaceOptions(CLI::App& command, PlaceOptions& options);
+// The same, and --library, for commands that ask an index.
+void AddIndexPlaceOptions(CLI::App& command, PlaceOptions& options);
+
+// The project's data, from the places where it may lie beside `program`: PREFIX/share/benchleaf of a program in
+// PREFIX/bin; else the source tree's.
+std::filesystem::path FindConfigFolder(const std::filesystem::path& program);
+
+// The running program; empty when the system does not tell.
+std::filesystem::path ProgramPath();
+
+// The index of the library. Fails as Rules::Load and IndexReader::Open do.
+Result<std::unique_ptr<IndexReader>> OpenIndex(const PlaceOptions& options);
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_SRC_CLI_PLACES_H_

@@ -1,0 +1,97 @@
+#include "benchleaf/cli/run.h"
+
+#include "cli/export_command.h"
+#include "cli/find_command.h"
+#include "cli/index_command.h"
+#include "cli/parts_command.h"
+#include "cli/picture_command.h"
+#include "cli/sets_command.h"
+#include "cli/talk.h"
+#include "cli/tube_command.h"
+#include "cli/worker_command.h"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <exception>
+#include <utility>
+
+namespace benchleaf {
+namespace {
+
+void SetUp(CLI::App& app, Job& job) {
+  app.name("benchleaf");
+  app.description(
+      "Indexes scanned service manuals, and answers where a part is drawn, what a set's parts are,\n"
+      "and which sets use a tube.");
+  app.require_subcommand(1);
+  app.get_formatter()->column_width(32);
+  SetUpIndex(app, job);
+  SetUpFind(app, job);
+  SetUpParts(app, job);
+  SetUpTube(app, job);
+  SetUpSets(app, job);
+  SetUpPicture(app, job);
+  SetUpExport(app, job);
+  SetUpWorker(app, job);
+  app.footer(
+      "`benchleaf COMMAND --help` tells more of a command.\n\n"
+      "Example:\n"
+      "  benchleaf index ~/manuals\n"
+      "  cd ~/manuals && benchleaf find C112");
+}
+
+bool IsCommand(const CLI::App& app, const std::string& word) {
+  return !app.get_subcommands([&](const CLI::App* command) { return command->get_name() == word; }).empty();
+}
+
+std::string ListOfCommands(const CLI::App& app) {
+  std::string list;
+  for (const CLI::App* command : app.get_subcommands([](const CLI::App* c) { return !c->get_group().empty(); })) {
+    if (!list.empty()) list += ", ";
+    list += command->get_name();
+  }
+  return list;
+}
+
+ExitCode Parse(CLI::App& app, const std::vector<std::string>& arguments, const Streams& streams) {
+  // CLI11 would only say that the word was not expected.
+  const bool has_word = !arguments.empty() && !arguments.front().empty() && arguments.front().front() != '-';
+  if (has_word && !IsCommand(app, arguments.front())) {
+    Say(streams, "no command is called '" + arguments.front() + "'; the commands are: " + ListOfCommands(app));
+    return ExitCode::kUsage;
+  }
+  try {
+    // CLI11 takes the arguments last first.
+    app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
+  } catch (const CLI::Success& success) {  // help was asked for
+    app.exit(success, streams.out, streams.err);
+    return ExitCode::kOk;
+  } catch (const CLI::ParseError& error) {
+    Say(streams, error.what());
+    const std::vector<CLI::App*> named = app.get_subcommands();
+    Say(streams, "`benchleaf " + (named.empty() ? std::string() : named.front()->get_name() + ' ') +
+                     "--help` shows what can be said");
+    return ExitCode::kUsage;
+  }
+  return ExitCode::kOk;
+}
+
+}  // namespace
+
+ExitCode Run(const std::vector<std::string>& arguments, const Streams& streams) {
+  try {
+    CLI::App app;
+    Job job;
+    SetUp(app, job);
+    const ExitCode parsed = Parse(app, arguments, streams);
+    return job ? job(streams) : parsed;
+  } catch (const std::exception& error) {
+    Say(streams, std::string("stopped by a fault of the program: ") + error.what());
+  } catch (...) {
+    Say(streams, "stopped by a fault of the program");
+  }
+  return ExitCode::kCannotRun;
+}
+
+}  // namespace benchleaf
