@@ -55,7 +55,9 @@ struct ScannedLibrary {
 // Walks the folder, follows no links out of it, and skips whatever is not a scan. A file directly in `root` is a set
 // of its own; a folder of `root`, with its subfolders, is one set; `root`/library.csv (columns file, maker, model,
 // volume, title in any order) overrides both. Files of a set whose names differ only in a volume's number are the
-// volumes of one manual; the pictures of one folder are the pages of one manual.
+// volumes of one manual; the pictures of one folder are the pages of one manual. Files directly in `root` whose names
+// differ only in a volume's or a page's number ("page 2") are one set. See src/library/grouping.h for the rules, and
+// src/library/library_table.h for those of library.csv.
 //
 // Fails with kMissing when `root` is no folder and with kEmpty when no scan lies in it (the message says what was
 // looked for).
