@@ -1,0 +1,33 @@
+#include "outside/outside_pages.h"
+
+#include "outside/kicad_sheet.h"
+
+namespace benchleaf::outside {
+
+using scanmaker::Lettering;
+
+const std::vector<OutsidePage>& OutsidePages() {
+  static const std::vector<OutsidePage> kPages = {
+      {Half::kDevelopment, "complex_hierarchy/ampli_ht.kicad_sch", Lettering::kDuplex, 101, 30},
+      {Half::kDevelopment, "pic_programmer/pic_programmer.kicad_sch", Lettering::kSimplex, 102, 58},
+      {Half::kDevelopment, "simulation/v_i_sources/v_i_sources.kicad_sch", Lettering::kHand, 103, 36},
+      {Half::kDevelopment, "kit-dev-coldfire-xilinx_5213/xilinx.kicad_sch", Lettering::kDrafting, 104, 21},
+      {Half::kDevelopment, "simulation/laser_driver/laser_driver.kicad_sch", Lettering::kHand, 105, 13},
+      {Half::kDevelopment, "video/bus_pci.kicad_sch", Lettering::kSimplex, 106, 33},
+      {Half::kHeldOut, "ecc83/ecc83-pp_v2.kicad_sch", Lettering::kHand, 201, 17},
+      {Half::kHeldOut, "simulation/pspice/pspice.kicad_sch", Lettering::kSimplex, 202, 23},
+      {Half::kHeldOut, "sonde xilinx/sonde xilinx.kicad_sch", Lettering::kDrafting, 203, 31},
+      {Half::kHeldOut, "video/modul.kicad_sch", Lettering::kDuplex, 204, 39},
+      {Half::kHeldOut, "test_xil_95108/carte_test.kicad_sch", Lettering::kHand, 205, 47},
+      {Half::kHeldOut, "complex_hierarchy/complex_hierarchy.kicad_sch", Lettering::kDuplex, 206, 10},
+  };
+  return kPages;
+}
+
+std::filesystem::path KicadDemos() { return "/usr/share/kicad/demos"; }
+
+scanmaker::MadePage Draw(const OutsidePage& page) {
+  return DrawKicadSheet(KicadDemos() / page.sheet, page.lettering, page.seed);
+}
+
+}  // namespace benchleaf::outside
