@@ -29,6 +29,7 @@ class Json {
 
   // REQUIRES: this is an array.
   void Add(Json item);
+  // Sets a field, in its old place when there is one of that name.
   // REQUIRES: this is an object.
   void Set(std::string name, Json value);
 
@@ -39,6 +40,9 @@ class Json {
  private:
   using Items = std::vector<Json>;
   using Fields = std::vector<std::pair<std::string, Json>>;
+
+  void Append(std::string& text) const;
+
   std::variant<std::nullptr_t, bool, std::int64_t, double, std::string, Items, Fields> value_;
 };
 

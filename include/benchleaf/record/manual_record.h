@@ -60,6 +60,9 @@ struct ManualRecord {
   friend bool operator==(const ManualRecord&, const ManualRecord&) = default;
 };
 
+// Whether every link points at an entry and a sighting of the manual.
+bool LinksFit(const ManualRecord& manual);
+
 // "HASH:PAGE:FINGERPRINT".
 std::string ContentKey(const std::string& file_hash, int page, const std::string& fingerprint);
 
