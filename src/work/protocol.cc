@@ -1,0 +1,210 @@
+#include "work/protocol.h"
+
+#include "benchleaf/record/codec.h"
+
+#include <utility>
+
+namespace benchleaf {
+namespace {
+
+constexpr std::size_t kNumberBytes = 4;
+constexpr std::size_t kMaxErrorBytes = 4096;
+constexpr std::string_view kGreeting = "benchleaf worker";
+
+enum OutcomeByte : std::uint8_t { kPageCountByte, kReadingByte, kErrorByte, kUnfitByte };
+
+void PutByte(std::string& out, std::uint8_t value) { out.push_back(static_cast<char>(value)); }
+
+void PutNumber(std::string& out, std::uint32_t value) {
+  for (unsigned shift = 0; shift < 32; shift += 8) {
+    PutByte(out, static_cast<std::uint8_t>(value >> shift));
+  }
+}
+
+void PutText(std::string& out, std::string_view text) {
+  PutNumber(out, static_cast<std::uint32_t>(text.size()));
+  out.append(text);
+}
+
+std::uint32_t NumberAt(std::string_view bytes) {
+  std::uint32_t value = 0;
+  for (std::size_t i = kNumberBytes; i-- > 0;) {
+    value = (value << 8U) | static_cast<std::uint8_t>(bytes[i]);
+  }
+  return value;
+}
+
+// Takes fields from the front of a body. After the first field that does not fit, every further one is empty and
+// Finished() is false, so that a caller checks once, at the end.
+class Fields {
+ public:
+  explicit Fields(std::string_view body) : rest_(body) {}
+
+  std::uint8_t Byte() {
+    const std::string_view bytes = Take(1);
+    return bytes.empty() ? std::uint8_t{0} : static_cast<std::uint8_t>(bytes[0]);
+  }
+
+  std::uint32_t Number() {
+    const std::string_view bytes = Take(kNumberBytes);
+    return bytes.empty() ? 0 : NumberAt(bytes);
+  }
+
+  std::string_view Text() { return Take(Number()); }
+
+  // Whether every field fitted and nothing is left.
+  bool Finished() const { return fits_ && rest_.empty(); }
+
+ private:
+  std::string_view Take(std::size_t size) {
+    if (!fits_ || size > rest_.size()) {
+      fits_ = false;
+      return {};
+    }
+    const std::string_view taken = rest_.substr(0, size);
+    rest_.remove_prefix(size);
+    return taken;
+  }
+
+  std::string_view rest_;
+  bool fits_ = true;
+};
+
+tl::unexpected<Error> NotUnderstood(const char* what) {
+  return Fail(ErrorCode::kDamaged, std::string(what) + " between reader and indexer cannot be understood");
+}
+
+void PutError(std::string& out, const Error& error) {
+  PutText(out, Name(error.code));
+  PutText(out, std::string_view(error.message).substr(0, kMaxErrorBytes));
+}
+
+// The text goes into the index and to a terminal, so a worker that has gone wrong may not make it long.
+Error TakeError(Fields& fields) {
+  const std::string_view code = fields.Text();
+  const std::string_view message = fields.Text().substr(0, kMaxErrorBytes);
+  return Error{ErrorCodeNamed(code), std::string(message), {}, 0};
+}
+
+}  // namespace
+
+std::string Framed(std::string_view body) {
+  std::string message;
+  message.reserve(kNumberBytes + body.size());
+  PutText(message, body);
+  return message;
+}
+
+std::string EncodeGreeting() {
+  std::string body;
+  PutText(body, kGreeting);
+  PutNumber(body, kProtocolVersion);
+  return body;
+}
+
+bool IsGreeting(std::string_view body) { return body == EncodeGreeting(); }
+
+std::string EncodeJob(const Job& job) {
+  std::string body;
+  PutNumber(body, job.number);
+  PutByte(body, static_cast<std::uint8_t>(job.operation));
+  PutByte(body, job.mode == ReadingMode::kPlain ? 1 : 0);
+  PutNumber(body, static_cast<std::uint32_t>(job.page));
+  PutText(body, job.path);
+  PutText(body, job.name);
+  return body;
+}
+
+Result<Job> DecodeJob(std::string_view body) {
+  Fields fields(body);
+  Job job;
+  job.number = fields.Number();
+  const std::uint8_t operation = fields.Byte();
+  const std::uint8_t mode = fields.Byte();
+  const std::uint32_t page = fields.Number();
+  job.path = fields.Text();
+  job.name = fields.Text();
+  if (!fields.Finished() || operation > 1 || mode > 1 || page > static_cast<std::uint32_t>(kMaxPagesPerFile)) {
+    return NotUnderstood("a job");
+  }
+  job.operation = static_cast<Operation>(operation);
+  job.mode = mode == 1 ? ReadingMode::kPlain : ReadingMode::kFull;
+  job.page = static_cast<int>(page);
+  if ((job.operation == Operation::kReadPage) != (job.page >= 1)) {
+    return NotUnderstood("a job");
+  }
+  return job;
+}
+
+std::string EncodeAnswer(const Answer& answer) {
+  std::string body;
+  PutNumber(body, answer.number);
+  if (const auto* count = std::get_if<PageCount>(&answer.outcome)) {
+    PutByte(body, kPageCountByte);
+    PutNumber(body, static_cast<std::uint32_t>(count->pages));
+  } else if (const auto* reading = std::get_if<PageReading>(&answer.outcome)) {
+    PutByte(body, kReadingByte);
+    PutText(body, EncodeReading(*reading));
+  } else if (const auto* error = std::get_if<Error>(&answer.outcome)) {
+    PutByte(body, kErrorByte);
+    PutError(body, *error);
+  } else {
+    PutByte(body, kUnfitByte);
+    PutError(body, std::get<Unfit>(answer.outcome).error);
+  }
+  return body;
+}
+
+Result<Answer> DecodeAnswer(std::string_view body) {
+  Fields fields(body);
+  Answer answer;
+  answer.number = fields.Number();
+  switch (fields.Byte()) {
+    case kPageCountByte: {
+      const std::uint32_t pages = fields.Number();
+      if (pages < 1 || pages > static_cast<std::uint32_t>(kMaxPagesPerFile)) {
+        return NotUnderstood("an answer");
+      }
+      answer.outcome = PageCount{static_cast<int>(pages)};
+      break;
+    }
+    case kReadingByte: {
+      Result<PageReading> reading = DecodeReading(fields.Text());
+      if (!reading) {
+        return tl::unexpected(std::move(reading.error()));
+      }
+      answer.outcome = std::move(*reading);
+      break;
+    }
+    case kErrorByte:
+      answer.outcome = TakeError(fields);
+      break;
+    case kUnfitByte:
+      answer.outcome = Unfit{TakeError(fields)};
+      break;
+    default:
+      return NotUnderstood("an answer");
+  }
+  if (!fields.Finished()) {
+    return NotUnderstood("an answer");
+  }
+  return answer;
+}
+
+Result<std::optional<std::string>> MessageReader::Next() {
+  if (pending_.size() < kNumberBytes) {
+    return std::nullopt;
+  }
+  const std::size_t size = NumberAt(pending_);
+  if (size > max_body_bytes_) {
+    return Fail(ErrorCode::kDamaged, "a message of " + std::to_string(size) + " bytes is over the limit");
+  }
+  if (pending_.size() - kNumberBytes < size) {
+    return std::nullopt;
+  }
+  std::string body = pending_.substr(kNumberBytes, size);
+  pending_.erase(0, kNumberBytes + size);
+  return body;
+}
+
+}  // namespace benchleaf

@@ -1,0 +1,101 @@
+// What the parent and its worker processes say to each other, as bytes.
+//
+// A message is the length of its body (4 bytes, little-endian) and the body. A body holds fields in a fixed order and
+// nothing after them: `byte`, `number` (4 bytes, little-endian), `text` (a number, its length, then that many bytes).
+//
+//   greeting  text "benchleaf worker", number kProtocolVersion
+//   job       number, byte operation (0 count pages, 1 read a page), byte mode (0 full, 1 plain), number page,
+//             text path, text name
+//   answer    number of the job, byte outcome, then
+//               0  number of pages
+//               1  text: the reading as EncodeReading gives it
+//               2  text code, text message: the job failed
+//               3  text code, text message: the worker is unfit for any job
+//
+// The worker greets once, then answers each job before it is given the next. The parent trusts nothing that comes from
+// a worker: whatever does not fit this page counts as a crash of the worker.
+
+#ifndef BENCHLEAF_SRC_WORK_PROTOCOL_H_
+#define BENCHLEAF_SRC_WORK_PROTOCOL_H_
+
+#include "benchleaf/core/result.h"
+#include "benchleaf/reading/page_reader.h"
+#include "benchleaf/reading/page_reading.h"
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+
+namespace benchleaf {
+
+inline constexpr std::uint32_t kProtocolVersion = 1;
+inline constexpr std::size_t kMaxJobBytes = 64U << 10U;
+inline constexpr std::size_t kMaxAnswerBytes = 64U << 20U;  // a fold-out of ten thousand words takes about 2 MiB
+inline constexpr int kMaxPagesPerFile = 20000;
+
+enum class Operation : std::uint8_t { kCountPages, kReadPage };
+
+struct Job {
+  std::uint32_t number = 0;
+  Operation operation = Operation::kCountPages;
+  ReadingMode mode = ReadingMode::kFull;  // matters for kReadPage only
+  int page = 0;                           // counts from 1; 0 for kCountPages
+  std::string path;                       // where the file lies
+  std::string name;                       // what errors call it
+
+  friend bool operator==(const Job&, const Job&) = default;
+};
+
+struct PageCount {
+  int pages = 0;  // 1 to kMaxPagesPerFile
+
+  friend bool operator==(const PageCount&, const PageCount&) = default;
+};
+
+// The worker can do no job at all, for instance because the language data is not installed.
+struct Unfit {
+  Error error;
+
+  friend bool operator==(const Unfit&, const Unfit&) = default;
+};
+
+struct Answer {
+  std::uint32_t number = 0;                                    // of the job
+  std::variant<PageCount, PageReading, Error, Unfit> outcome;  // errors carry code and message only
+
+  friend bool operator==(const Answer&, const Answer&) = default;
+};
+
+// The length and the body.
+std::string Framed(std::string_view body);
+
+// Bodies. Decoding fails with kDamaged for bytes that do not fit, whatever they are.
+std::string EncodeGreeting();
+bool IsGreeting(std::string_view body);
+std::string EncodeJob(const Job& job);
+Result<Job> DecodeJob(std::string_view body);
+std::string EncodeAnswer(const Answer& answer);
+Result<Answer> DecodeAnswer(std::string_view body);
+
+// Cuts a stream of bytes, which arrive in pieces of any size, into the bodies of messages.
+class MessageReader {
+ public:
+  explicit MessageReader(std::size_t max_body_bytes) : max_body_bytes_(max_body_bytes) {}
+
+  void Add(std::string_view bytes) { pending_.append(bytes); }
+
+  // The next body; nothing while it has not arrived in full. Fails with kDamaged when a length is over the bound,
+  // after which the stream cannot be made sense of any more.
+  Result<std::optional<std::string>> Next();
+
+ private:
+  std::size_t max_body_bytes_;
+  std::string pending_;
+};
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_SRC_WORK_PROTOCOL_H_

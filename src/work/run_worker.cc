@@ -1,0 +1,110 @@
+#include "work/job_server.h"
+#include "work/protocol.h"
+#include "work/unique_fd.h"
+
+#include "benchleaf/raster/page_source.h"
+#include "benchleaf/reading/page_reader.h"
+#include "benchleaf/work/index_library.h"
+
+#include <unistd.h>
+
+#include <exception>
+#include <memory>
+#include <new>
+#include <string>
+#include <utility>
+
+namespace benchleaf {
+namespace {
+
+// Does jobs one after the other; keeps the last file open and the reader's models loaded.
+class JobDoer {
+ public:
+  explicit JobDoer(std::filesystem::path config) : config_(std::move(config)) {}
+
+  Answer Do(const Job& job) {
+    // The libraries behind a job may throw on pages that they were not made for. Such a worker answers once more, so
+    // that the reason is known, and is then replaced.
+    try {
+      return {job.number, job.operation == Operation::kCountPages ? Count(job) : Read(job)};
+    } catch (const std::bad_alloc&) {
+      return {job.number, Error{ErrorCode::kCrashed, "reader ran out of memory", job.name, job.page}};
+    } catch (const std::exception& exception) {
+      return {job.number,
+              Error{ErrorCode::kCrashed, std::string("reader failed: ") + exception.what(), job.name, job.page}};
+    }
+  }
+
+ private:
+  using Outcome = decltype(Answer::outcome);
+
+  Outcome Count(const Job& job) {
+    const Result<PageSource*> source = Open(job);
+    if (!source) {
+      return source.error();
+    }
+    const int pages = (*source)->page_count();
+    if (pages > kMaxPagesPerFile) {
+      return Error{ErrorCode::kTooLarge,
+                   "has " + std::to_string(pages) + " pages; at most " + std::to_string(kMaxPagesPerFile) +
+                       " are read, split the file",
+                   job.name, 0};
+    }
+    return PageCount{pages};
+  }
+
+  Outcome Read(const Job& job) {
+    if (!reader_) {
+      Result<std::unique_ptr<PageReader>> made = PageReader::Create(config_);
+      if (!made) {
+        return Unfit{std::move(made.error())};
+      }
+      reader_ = std::move(*made);
+    }
+    const Result<PageSource*> source = Open(job);
+    if (!source) {
+      return source.error();
+    }
+    Result<RasterPage> page = (*source)->Load(job.page);
+    if (!page) {
+      return std::move(page.error());
+    }
+    Result<PageReading> reading = reader_->Read(*page, job.mode);
+    if (!reading) {
+      return std::move(reading.error());
+    }
+    return std::move(*reading);
+  }
+
+  Result<PageSource*> Open(const Job& job) {
+    if (!source_ || path_ != job.path) {
+      source_.reset();
+      Result<std::unique_ptr<PageSource>> opened = OpenScan(job.path, job.name);
+      if (!opened) {
+        return tl::unexpected(std::move(opened.error()));
+      }
+      source_ = std::move(*opened);
+      path_ = job.path;
+    }
+    return source_.get();
+  }
+
+  std::filesystem::path config_;
+  std::unique_ptr<PageReader> reader_;  // made for the first page: counting needs none
+  std::unique_ptr<PageSource> source_;
+  std::string path_;  // of `source_`
+};
+
+}  // namespace
+
+int RunWorker(const std::filesystem::path& config) {
+  // What the libraries print belongs on standard error; on standard output it would break the protocol.
+  const UniqueFd answers(::dup(STDOUT_FILENO));
+  if (!answers || ::dup2(STDERR_FILENO, STDOUT_FILENO) < 0) {
+    return 1;
+  }
+  JobDoer doer(config);
+  return ServeJobs(STDIN_FILENO, answers.get(), [&doer](const Job& job) { return doer.Do(job); });
+}
+
+}  // namespace benchleaf
