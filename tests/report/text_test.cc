@@ -19,14 +19,30 @@ TEST(CleanText, TakesAwayWhatATerminalWouldObey) {
       {"letters beyond ASCII stay", "1 k\u03A9 \u00B5F", "1 k\u03A9 \u00B5F"},
       {"an escape sequence (ECMA-48) loses its escape", "\x1b[31mC1", "\uFFFD[31mC1"},
       {"a title-setting sequence ends in BEL", "\x1b]0;x\x07", "\uFFFD]0;x\uFFFD"},
-      {"C1 controls: U+009B begins a sequence too", "\xC2\x9B" "31mC1", "\uFFFD31mC1"},
+      {"C1 controls: U+009B begins a sequence too",
+       "\xC2\x9B"
+       "31mC1",
+       "\uFFFD31mC1"},
       {"a carriage return would write over the line", "C1\rC2", "C1 C2"},
       {"a line break would break the table", "C1\nC2\tC3", "C1 C2 C3"},
-      {"the Unicode line separator too", "C1\xE2\x80\xA8" "C2", "C1 C2"},
-      {"right-to-left override turns a file's name round", "a\xE2\x80\xAE" "fdp.exe", "a\uFFFDfdp.exe"},
-      {"a byte that is no UTF-8", "C\xFF" "1", "C\uFFFD1"},
+      {"the Unicode line separator too",
+       "C1\xE2\x80\xA8"
+       "C2",
+       "C1 C2"},
+      {"right-to-left override turns a file's name round",
+       "a\xE2\x80\xAE"
+       "fdp.exe",
+       "a\uFFFDfdp.exe"},
+      {"a byte that is no UTF-8",
+       "C\xFF"
+       "1",
+       "C\uFFFD1"},
       {"a character cut off at the end", "C\xE2\x82", "C\uFFFD\uFFFD"},
-      {"a NUL within", std::string("C\0" "1", 3), "C\uFFFD1"},
+      {"a NUL within",
+       std::string("C\0"
+                   "1",
+                   3),
+       "C\uFFFD1"},
       {"nothing", "", ""},
   };
   for (const Case& c : cases) EXPECT_EQ(CleanText(c.text), c.clean) << c.why;

@@ -24,7 +24,8 @@ TEST(WhereOnPage, NamesTheNinthInWhichTheMiddleLies) {
       {"lower left", {0.1, 0.9, 0.02, 0.02}, "lower left, 11 % across, 91 % down"},
       {"bottom", {0.5, 0.9, 0.02, 0.02}, "bottom, 51 % across, 91 % down"},
       {"the very corner is still on the page", {1, 1, 0, 0}, "lower right, 100 % across, 100 % down"},
-      {"a box that claims to leave the page is held on it", {0.9, 0.9, 0.9, 0.9},
+      {"a box that claims to leave the page is held on it",
+       {0.9, 0.9, 0.9, 0.9},
        "lower right, 100 % across, 100 % down"},
   };
   for (const Case& c : cases) EXPECT_EQ(WhereOnPage(c.box), c.where) << c.why;

@@ -1,0 +1,34 @@
+#include "cli/places.h"
+
+#include <gtest/gtest.h>
+#include <unistd.h>
+
+namespace benchleaf {
+namespace {
+
+namespace fs = std::filesystem;
+
+TEST(FindConfigFolder, TakesWhatWasInstalledBesideTheProgram) {
+  const fs::path prefix = fs::temp_directory_path() / ("benchleaf-prefix-" + std::to_string(getpid()));
+  fs::create_directories(prefix / "share" / "benchleaf");
+  EXPECT_EQ(FindConfigFolder(prefix / "bin" / "benchleaf"), prefix / "share" / "benchleaf");
+  fs::remove_all(prefix);
+}
+
+TEST(FindConfigFolder, ElseTheSourceTrees) {
+  EXPECT_EQ(FindConfigFolder("/nowhere/bin/benchleaf"), fs::path(BENCHLEAF_SOURCE_DIR) / "config");
+  EXPECT_EQ(FindConfigFolder({}), fs::path(BENCHLEAF_SOURCE_DIR) / "config");
+}
+
+TEST(PlaceOptions, TheIndexLiesInTheLibraryUnlessSaidOtherwise) {
+  PlaceOptions options;
+  options.library = "/scans";
+  EXPECT_EQ(options.DatabaseFolder(), fs::path("/scans/.benchleaf"));
+  options.database = "/elsewhere";
+  EXPECT_EQ(options.DatabaseFolder(), fs::path("/elsewhere"));
+}
+
+TEST(ProgramPath, IsAFile) { EXPECT_TRUE(fs::is_regular_file(ProgramPath())); }
+
+}  // namespace
+}  // namespace benchleaf

@@ -1,0 +1,103 @@
+#include "cli/made_library.h"
+
+#include <gmock/gmock.h>
+
+#include <fstream>
+
+namespace benchleaf {
+namespace {
+
+using testing::AllOf;
+using testing::HasSubstr;
+using testing::Not;
+
+namespace fs = std::filesystem;
+
+const std::vector<std::string> kCommands = {"index", "find", "parts", "tube", "sets", "picture", "export"};
+
+TEST(Run, HelpListsEveryCommandForPeople) {
+  const RunResult result = RunProgram({"--help"});
+  EXPECT_EQ(result.code, ExitCode::kOk);
+  EXPECT_EQ(result.err, "");
+  for (const std::string& command : kCommands) EXPECT_THAT(result.out, HasSubstr("\n  " + command + " "));
+  EXPECT_THAT(result.out, Not(HasSubstr("worker")));
+  EXPECT_THAT(result.out, HasSubstr("Example"));
+}
+
+TEST(Run, EveryCommandHasHelpWithAnExample) {
+  for (const std::string& command : kCommands) {
+    const RunResult result = RunProgram({command, "--help"});
+    EXPECT_EQ(result.code, ExitCode::kOk) << command;
+    EXPECT_THAT(result.out,
+                AllOf(HasSubstr("Example:\n  benchleaf " + command), HasSubstr("--db"), HasSubstr("--json")))
+        << command;
+  }
+}
+
+TEST(Run, MisuseGoesToTheTalkingStream) {
+  struct Case {
+    const char* why;
+    std::vector<std::string> arguments;
+    const char* said;
+  };
+  const std::vector<Case> cases = {
+      {"no command", {}, "--help"},
+      {"no such command", {"prats"}, "the commands are: index, find, parts, tube, sets, picture, export"},
+      {"an option that is none", {"sets", "--colour"}, "--colour"},
+      {"a command without what it needs", {"find"}, "TERM"},
+      {"a number that is none", {"find", "C1", "--limit", "many"}, "--limit"},
+      {"a number out of range", {"index", "x", "--workers", "0"}, "--workers"},
+      {"quiet and verbose", {"index", "x", "-q", "-v"}, "excludes"},
+      {"control characters are not echoed", {"\x1b[2J"}, "\uFFFD[2J"},
+  };
+  for (const Case& c : cases) {
+    const RunResult result = RunProgram(c.arguments);
+    EXPECT_EQ(result.code, ExitCode::kUsage) << c.why;
+    EXPECT_EQ(result.out, "") << c.why;
+    EXPECT_THAT(result.err, HasSubstr(c.said)) << c.why;
+    EXPECT_THAT(result.err, Not(HasSubstr("\x1b"))) << c.why;
+  }
+}
+
+class RunOnDisk : public MadeLibrary {};
+
+TEST_F(RunOnDisk, WithoutAnIndexSaysHowToMakeOne) {
+  fs::create_directories(folder_ / "empty");
+  for (const std::vector<std::string>& command : std::vector<std::vector<std::string>>{
+           {"find", "C1"}, {"parts", "x"}, {"tube", "80"}, {"sets"}, {"export"}, {"picture", "C1"}}) {
+    std::vector<std::string> arguments = command;
+    arguments.insert(arguments.end(), {"--library", (folder_ / "empty").string()});
+    const RunResult result = RunProgram(arguments);
+    EXPECT_EQ(result.code, ExitCode::kCannotRun) << command.front();
+    EXPECT_EQ(result.out, "") << command.front();
+    EXPECT_THAT(result.err, HasSubstr("index")) << command.front();
+  }
+}
+
+TEST_F(RunOnDisk, IndexOfAFolderThatIsNoneOrHoldsNoScansSaysSo) {
+  const RunResult missing = RunProgram({"index", (folder_ / "nowhere").string()});
+  EXPECT_EQ(missing.code, ExitCode::kCannotRun);
+  EXPECT_THAT(missing.err, HasSubstr("nowhere"));
+  fs::create_directories(folder_ / "empty");
+  const RunResult empty = RunProgram({"index", (folder_ / "empty").string()});
+  EXPECT_EQ(empty.code, ExitCode::kCannotRun);
+  EXPECT_THAT(empty.err, HasSubstr("empty"));
+  EXPECT_EQ(empty.out, "");
+}
+
+TEST_F(RunOnDisk, AConfigFolderThatIsNoneIsNamed) {
+  const RunResult result = Ask({"sets", "--config", (folder_ / "no-config").string()});
+  EXPECT_EQ(result.code, ExitCode::kCannotRun);
+  EXPECT_THAT(result.err, HasSubstr("no-config"));
+}
+
+TEST_F(RunOnDisk, ExportWritesARecordForEveryPageTheSameEachTime) {
+  const RunResult first = Ask({"export"});
+  EXPECT_EQ(first.code, ExitCode::kOk) << first.err;
+  EXPECT_THAT(first.out,
+              AllOf(HasSubstr("\"record\":\"page\""), HasSubstr("\"record\":\"link\""), HasSubstr("t7.png")));
+  EXPECT_EQ(Ask({"export"}).out, first.out);
+}
+
+}  // namespace
+}  // namespace benchleaf
