@@ -1,0 +1,94 @@
+#include "extract/list_table.h"
+#include "extract/list_words.h"
+#include "extract/plain_text.h"
+#include "extract/value.h"
+
+#include <algorithm>
+#include <string>
+
+namespace benchleaf::extract {
+namespace {
+
+constexpr std::size_t kMostPieces = 10;
+
+bool IsSeparator(char c) { return std::string_view(",-&~/;+").find(c) != std::string_view::npos; }
+
+bool IsWordBetween(const std::string& text, const Rules::Tables& tables) {
+  const std::string word = ListWord(text);
+  return HasRole(word, ListRole::kRange, tables) || HasRole(word, ListRole::kAnd, tables);
+}
+
+// Whether two pieces may be parts of one designator cell.
+bool MayJoin(const Piece& left, const Piece& right, double cap, const Rules::Tables& tables) {
+  const double gap = Gap(left, right) / cap;
+  const bool between = IsSeparator(left.text.back()) || IsSeparator(right.text.front()) ||
+                       IsWordBetween(left.text, tables) || IsWordBetween(right.text, tables);
+  if (between) {
+    return gap < 3;
+  }
+  // Letters spaced out: "C 12". A figure behind figures is more often the first of a description.
+  const bool letters = IsDesignatorClass(Upper(left.text), tables);
+  return IsAlnum(right.text.front()) && !IsUpper(right.text.front()) && gap < (letters ? 1.2 : 0.3);
+}
+
+// The text with words between made signs, so that R1 THRU R8 becomes R1-R8.
+std::string CellText(const std::vector<Piece>& pieces, std::size_t from, std::size_t count,
+                     const Rules::Tables& tables) {
+  std::string text;
+  for (std::size_t i = from; i < from + count; ++i) {
+    const std::string word = ListWord(pieces[i].text);
+    text += HasRole(word, ListRole::kRange, tables) ? "-" : HasRole(word, ListRole::kAnd, tables) ? "," : pieces[i].text;
+  }
+  return text;
+}
+
+// The separator at the end of a cell that goes on in the line below is no part of it.
+std::string WithoutEdges(std::string text) {
+  while (!text.empty() && (IsSeparator(text.back()) || text.back() == '.' || text.back() == ':' || text.back() == '*' ||
+                           text.back() == ')' || text.back() == '\'')) {
+    text.pop_back();
+  }
+  const std::size_t start = text.find_first_not_of("*'\"(.,-_");
+  return start == std::string::npos ? std::string() : text.substr(start);
+}
+
+}  // namespace
+
+std::optional<DesignatorCell> DesignatorCellAt(const std::vector<Piece>& pieces, std::size_t from, double cap,
+                                               const Rules::Tables& tables, const Designator* previous) {
+  std::size_t most = 1;
+  while (from + most < pieces.size() && most < kMostPieces &&
+         MayJoin(pieces[from + most - 1], pieces[from + most], cap, tables)) {
+    ++most;
+  }
+  for (std::size_t count = most; count > 0; --count) {
+    const std::string text = WithoutEdges(CellText(pieces, from, count, tables));
+    if (text.empty()) {
+      continue;
+    }
+    // "C1, 10 MFD": the number belongs to the unit behind it.
+    if (count > 1 && from + count < pieces.size() && IsValueNumber(pieces[from + count - 1].text) &&
+        IsValueUnit(Trimmed(pieces[from + count].text)) && Gap(pieces[from + count - 1], pieces[from + count]) < 2 * cap) {
+      continue;
+    }
+    if (auto designators = ExpandDesignators(text, tables, RangeStyle::kList, previous)) {
+      return DesignatorCell{std::move(*designators), from, count};
+    }
+    for (const std::string& alternative : pieces[from].alternatives) {
+      if (count == 1) {
+        if (auto designator = ParseDesignator(Trimmed(alternative), tables)) {
+          designator->sure *= 0.85;
+          return DesignatorCell{{*designator}, from, 1};
+        }
+      }
+    }
+  }
+  return std::nullopt;
+}
+
+bool BeginsColumn(const std::vector<Piece>& pieces, std::size_t at, double cap) {
+  constexpr double kColumnGap = 1.3;  // in capital heights; words of a sentence stand closer
+  return at == 0 || Gap(pieces[at - 1], pieces[at]) > kColumnGap * cap;
+}
+
+}  // namespace benchleaf::extract

@@ -1,0 +1,125 @@
+#include "extract/designator.h"
+#include "extract/look_alikes.h"
+#include "extract/plain_text.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <vector>
+
+namespace benchleaf::extract {
+namespace {
+
+// What each kind of repair takes from the certainty. Judged from readings of scans, where a stroke for a 1 and a ring
+// for a 0 are everyday and the rest are seldom.
+constexpr double kLowerCase = 0.97;
+constexpr double kSureLetter = 0.85;
+constexpr double kSureFigure = 0.92;
+constexpr double kUnsureFigure = 0.75;
+constexpr double kOnlyLookAlikes = 0.7;
+
+bool IsFigure(const std::string& character) { return character.size() == 1 && IsDigit(character.front()); }
+
+// The letters of a class from the first `count` characters, or nothing. Lowers `sure`.
+std::string Letters(const std::vector<std::string>& characters, std::size_t count, const Rules::Tables& tables,
+                    double& sure) {
+  std::string letters;
+  for (std::size_t i = 0; i < count; ++i) {
+    const std::string& character = characters[i];
+    if (character.size() == 1 && IsUpper(character.front())) {
+      letters += character;
+    } else if (character.size() == 1 && IsLower(character.front()) && character != "l") {
+      letters += ToUpper(character.front());
+      sure *= kLowerCase;
+    } else {
+      const LookAlike alike = LookAlikeOf(character, tables);
+      if (alike.letter == 0 || !alike.sure || IsFigure(character)) {
+        return {};
+      }
+      letters += alike.letter;
+      sure *= kSureLetter;
+    }
+  }
+  return letters;
+}
+
+// The number and suffix from the rest, or nothing. Lowers `sure`; counts the figures that really stand there.
+std::string Number(const std::vector<std::string>& characters, std::size_t from, const Rules::Tables& tables,
+                   double& sure, std::size_t& real) {
+  std::string number;
+  for (std::size_t i = from; i < characters.size(); ++i) {
+    const std::string& character = characters[i];
+    if (IsFigure(character)) {
+      number += character;
+      ++real;
+      continue;
+    }
+    const bool last = i + 1 == characters.size();
+    const bool after_figure = i > from && IsFigure(characters[i - 1]);
+    const LookAlike alike = LookAlikeOf(character, tables);
+    if (alike.digit != 0 && alike.sure) {
+      number += alike.digit;
+      sure *= kSureFigure;
+    } else if (alike.digit != 0 && after_figure && !last && IsFigure(characters[i + 1])) {
+      number += alike.digit;
+      sure *= kUnsureFigure;
+    } else if (last && after_figure && (character == "S" || character == "Z" || character == "?")) {
+      number += alike.digit;  // no suffix that is in use
+      sure *= kUnsureFigure;
+    } else if (last && after_figure && character.size() == 1 && IsUpper(character.front())) {
+      number += character;
+    } else {
+      return {};
+    }
+  }
+  return number;
+}
+
+}  // namespace
+
+std::optional<Designator> RepairDesignator(std::string_view plain, const Rules::Tables& tables,
+                                           LoneStrokes lone_strokes) {
+  if (auto strict = ParseDesignator(plain, tables)) {
+    return strict;
+  }
+  const std::vector<std::string> characters = Characters(plain);
+  if (characters.size() < 2 || characters.size() > 8) {
+    return std::nullopt;
+  }
+  std::optional<Designator> best;
+  bool ambiguous = false;
+  for (std::size_t count = 1; count <= 4 && count < characters.size(); ++count) {
+    double sure = 1;
+    std::size_t real = 0;
+    const std::string letters = Letters(characters, count, tables, sure);
+    const auto known = tables.designator_classes.find(letters);
+    if (letters.empty() || known == tables.designator_classes.end()) {
+      continue;
+    }
+    const std::string number = Number(characters, count, tables, sure, real);
+    const auto designator = number.empty() ? std::nullopt : ParseDesignator(letters + number, tables);
+    if (!designator || number.front() == '0') {
+      continue;
+    }
+    if (real == 0) {
+      // CI may be C1, but "is" and "so" are words, and SECTION VI is a number of its own.
+      const bool plain_strokes = std::all_of(characters.begin() + static_cast<std::ptrdiff_t>(count), characters.end(),
+                                             [&](const auto& c) { return LookAlikeOf(c, tables).sure; });
+      if (lone_strokes == LoneStrokes::kRefuse || known->second < 0.95 || count > 2 || sure < 0.75 || !plain_strokes ||
+          !IsUpper(plain.front())) {
+        continue;
+      }
+      sure *= kOnlyLookAlikes;
+    }
+    Designator repaired = *designator;
+    repaired.sure *= sure;
+    if (!best || repaired.sure > best->sure) {
+      ambiguous = best && best->Text() != repaired.Text() && best->sure > 0.8 * repaired.sure;
+      best = repaired;
+    } else if (repaired.Text() != best->Text() && repaired.sure > 0.8 * best->sure) {
+      ambiguous = true;
+    }
+  }
+  return ambiguous ? std::nullopt : best;
+}
+
+}  // namespace benchleaf::extract

@@ -1,0 +1,87 @@
+#include "extract/list_page.h"
+#include "extract/list_words.h"
+#include "extract/plain_text.h"
+
+#include "benchleaf/extract/extract.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <sstream>
+
+namespace benchleaf {
+namespace {
+
+std::vector<std::string> ListWords(const std::string& text) {
+  std::vector<std::string> words;
+  std::istringstream in(text);
+  for (std::string word; in >> word;) {
+    words.push_back(extract::ListWord(word));
+  }
+  return words;
+}
+
+// The designator behind SAME AS in a description, or empty.
+std::string SameAs(const std::string& description, const Rules::Tables& tables) {
+  const auto words = ListWords(description);
+  for (std::size_t at = 0; at < words.size(); ++at) {
+    const std::size_t length = extract::PhraseAt(words, at, extract::ListRole::kSame, tables);
+    if (length != 0 && at + length < words.size()) {
+      if (const auto designator = extract::RepairDesignator(words[at + length], tables, extract::LoneStrokes::kRefuse)) {
+        return designator->Text();
+      }
+    }
+  }
+  return {};
+}
+
+// Gives rows that are the same as another what that one says.
+void FollowSameAs(std::vector<Entry>& entries, const Rules::Tables& tables) {
+  for (Entry& entry : entries) {
+    const std::string other = SameAs(entry.description, tables);
+    if (other.empty() || other == entry.designator) {
+      continue;
+    }
+    const auto found = std::find_if(entries.begin(), entries.end(), [&](const Entry& candidate) {
+      return candidate.designator == other && candidate.assembly == entry.assembly;
+    });
+    if (found == entries.end()) {
+      continue;
+    }
+    if (entry.part_number.empty()) {
+      entry.part_number = found->part_number;
+    }
+    if (entry.value.empty()) {
+      entry.value = found->value;
+    }
+  }
+}
+
+}  // namespace
+
+std::vector<Entry> ExtractEntries(const PageReading& reading, const Rules& rules, ListState& state) {
+  const Rules::Tables& tables = rules.tables();
+  std::vector<Entry> entries;
+  for (const extract::ListPageRow& row : extract::ReadListPage(reading, tables, state.assembly)) {
+    Entry entry;
+    entry.assembly = row.row.assembly;
+    entry.description = row.fields.description;
+    entry.part_number = row.fields.part_number;
+    entry.quantity = row.fields.quantity;
+    entry.value = row.fields.value;
+    entry.box = ToScan(reading.frame, row.row.box);
+    const double part = entry.part_number.empty() ? 1 : row.fields.part_confidence;
+    if (row.row.designators.empty()) {
+      entry.confidence = entry.part_number.empty() ? 0.2 : part;
+      entries.push_back(entry);
+    }
+    for (const extract::Designator& designator : row.row.designators) {
+      entry.designator = designator.Text();
+      entry.confidence = std::min(row.row.designator_confidence * designator.sure, part);
+      entries.push_back(entry);
+    }
+  }
+  FollowSameAs(entries, tables);
+  return entries;
+}
+
+}  // namespace benchleaf

@@ -1,0 +1,115 @@
+#include "extract/list_page.h"
+#include "extract/list_pieces.h"
+#include "extract/page_terms.h"
+
+#include "benchleaf/extract/extract.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace benchleaf {
+namespace {
+
+using extract::PageTerm;
+
+// The designators and part numbers of the list's rows: what the rows say of them is surer than the single words, and
+// ranges are spelled out.
+std::vector<PageTerm> TermsOfRows(const std::vector<extract::ListPageRow>& rows) {
+  std::vector<PageTerm> terms;
+  for (const extract::ListPageRow& row : rows) {
+    PageTerm term;
+    term.assembly = row.row.assembly;
+    term.read = row.row.designator_text;
+    term.box = row.row.designator_box;
+    for (const extract::Designator& designator : row.row.designators) {
+      term.term = {TermKind::kDesignator, designator.Text(), designator.sure};
+      term.confidence = row.row.designator_confidence * designator.sure;
+      terms.push_back(term);
+    }
+    if (!row.fields.part_number.empty() && !row.fields.part_box.empty()) {
+      term.term = {TermKind::kPartNumber, row.fields.part_number, 1};
+      term.read = row.fields.part_number;
+      term.box = row.fields.part_box;
+      term.confidence = row.fields.part_confidence;
+      terms.push_back(term);
+    }
+  }
+  return terms;
+}
+
+bool CoveredBy(const PageTerm& term, const std::vector<PageTerm>& rows) {
+  return std::any_of(rows.begin(), rows.end(), [&](const PageTerm& row) {
+    return OverlapOfSmaller(row.box, term.box) > 0.5;
+  });
+}
+
+// The words of rows that stand for tubes tell of tubes.
+void NoteTubeRows(const std::vector<extract::ListPageRow>& rows, extract::PageSense& sense) {
+  for (const extract::ListPageRow& row : rows) {
+    if (!row.row.designators.empty() && row.row.designators.front().letters == "V") {
+      sense.tube_designators.push_back(row.row.box);
+    }
+  }
+}
+
+std::string AssemblyAt(const Box& box, const std::vector<extract::ListPageRow>& rows) {
+  for (const extract::ListPageRow& row : rows) {
+    if (OverlapOfSmaller(row.row.box, box) > 0.5) {
+      return row.row.assembly;
+    }
+  }
+  return {};
+}
+
+}  // namespace
+
+std::vector<Sighting> ExtractSightings(const PageReading& reading, const Rules& rules) {
+  const Rules::Tables& tables = rules.tables();
+  std::string no_assembly;
+  const std::vector<extract::ListPageRow> rows = extract::ReadListPage(reading, tables, no_assembly);
+  const bool list = !rows.empty();
+  std::vector<extract::Piece> pieces = extract::PiecesOf(reading);
+  if (list) {
+    pieces = extract::WithoutLeaders(pieces);
+  }
+  extract::PageSense sense = extract::SenseOf(pieces, list, extract::CapHeight(reading), tables);
+  NoteTubeRows(rows, sense);
+
+  const std::vector<PageTerm> row_terms = TermsOfRows(rows);
+  std::vector<extract::Piece> upright;
+  std::vector<PageTerm> terms;
+  for (extract::Piece& piece : pieces) {
+    if (piece.turn == 0) {
+      upright.push_back(std::move(piece));
+      continue;
+    }
+    for (PageTerm& term : extract::TermsOfPiece(piece, sense, tables)) {
+      terms.push_back(std::move(term));
+    }
+  }
+  for (PageTerm& term : extract::TermsOfLines(extract::JoinLines(std::move(upright)), sense, tables)) {
+    if (!CoveredBy(term, row_terms)) {
+      term.assembly = list ? AssemblyAt(term.box, rows) : std::string();
+      terms.push_back(std::move(term));
+    }
+  }
+  terms.insert(terms.end(), row_terms.begin(), row_terms.end());
+  extract::SettleTerms(terms, sense, tables);
+
+  std::vector<Sighting> sightings;
+  for (PageTerm& term : terms) {
+    Sighting sighting;
+    sighting.kind = term.term.kind;
+    sighting.text = std::move(term.term.text);
+    sighting.read = std::move(term.read);
+    sighting.box = ToScan(reading.frame, term.box);
+    // A word's turn is told on the level page, which is the scan turned clockwise by its orientation.
+    sighting.turn = (term.turn - reading.frame.orientation + 360) % 360;
+    sighting.confidence = std::clamp(term.confidence, 0.0, 1.0);
+    sighting.assembly = list ? std::move(term.assembly) : sense.assembly;
+    sightings.push_back(std::move(sighting));
+  }
+  return sightings;
+}
+
+}  // namespace benchleaf

@@ -1,0 +1,112 @@
+#include "extract/list_heading.h"
+
+#include "extract/designator.h"
+#include "extract/list_words.h"
+#include "extract/plain_text.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <set>
+
+namespace benchleaf::extract {
+namespace {
+
+// Longer lines are sentences.
+constexpr std::size_t kMostWords = 9;
+
+// "A4" or "A4A1"; nothing for other designators.
+std::optional<std::string> AssemblyDesignator(const std::string& word, const Rules::Tables& tables) {
+  const auto designator = ParseDesignator(word, tables);
+  if (!designator || designator->letters != "A" || !designator->suffix.empty() || designator->number.size() > 2 ||
+      designator->number.front() == '0') {
+    return std::nullopt;
+  }
+  return designator->Text();
+}
+
+bool IsShortNumber(const std::string& word) {
+  return !word.empty() && word.size() <= 2 && std::all_of(word.begin(), word.end(), IsDigit);
+}
+
+bool AnyHasRole(const std::vector<std::string>& words, ListRole role, const Rules::Tables& tables) {
+  return std::any_of(words.begin(), words.end(), [&](const std::string& word) { return HasRole(word, role, tables); });
+}
+
+}  // namespace
+
+std::vector<std::string> WordsOf(const std::vector<Piece>& pieces) {
+  std::vector<std::string> words;
+  for (const Piece& piece : pieces) {
+    std::string word = ListWord(piece.text);
+    if (!word.empty()) {
+      words.push_back(std::move(word));
+    }
+  }
+  return words;
+}
+
+std::optional<std::string> AssemblyHeading(const std::vector<std::string>& words, const Rules::Tables& tables) {
+  if (words.empty() || words.size() > kMostWords || AnyHasRole(words, ListRole::kPreposition, tables)) {
+    return std::nullopt;
+  }
+  // UNIT 2, ASSEMBLY A4, ASSY NO. A4
+  if (HasRole(words[0], ListRole::kUnit, tables) && words.size() > 1) {
+    const std::size_t at = words[1] == "NO" && words.size() > 2 ? 2 : 1;
+    if (auto assembly = AssemblyDesignator(words[at], tables)) {
+      return assembly;
+    }
+    if (IsShortNumber(words[at])) {
+      return words[0] + " " + words[at];
+    }
+  }
+  if (!AnyHasRole(words, ListRole::kAssembly, tables)) {
+    return std::nullopt;
+  }
+  if (auto first = AssemblyDesignator(words.front(), tables)) {
+    return first;
+  }
+  return words.size() > 1 ? AssemblyDesignator(words.back(), tables) : std::nullopt;
+}
+
+std::optional<std::string> DrawnAssembly(const std::vector<std::string>& words, const Rules::Tables& tables) {
+  for (std::size_t at = 0; at < words.size(); ++at) {
+    const std::size_t length = PhraseAt(words, at, ListRole::kPartOf, tables);
+    if (length != 0 && at + length < words.size()) {
+      if (auto assembly = AssemblyDesignator(words[at + length], tables)) {
+        return assembly;
+      }
+    }
+  }
+  if (auto heading = AssemblyHeading(words, tables)) {
+    return heading;
+  }
+  if (words.size() > 1 && words.size() <= kMostWords && AnyHasRole(words, ListRole::kDrawing, tables)) {
+    return AssemblyDesignator(words.front(), tables);
+  }
+  return std::nullopt;
+}
+
+bool IsColumnTitles(const std::vector<std::string>& words, const Rules::Tables& tables) {
+  constexpr ListRole kHeads[] = {ListRole::kHeadDesignator, ListRole::kHeadPart, ListRole::kHeadDescription,
+                                 ListRole::kHeadQuantity, ListRole::kHeadItem};
+  std::size_t titles = 0;
+  std::set<ListRole> roles;
+  for (const std::string& word : words) {
+    for (const ListRole role : kHeads) {
+      if (HasRole(word, role, tables)) {
+        ++titles;
+        roles.insert(role);
+        break;
+      }
+    }
+  }
+  return !words.empty() && (titles == words.size() || (roles.size() >= 2 && titles * 2 >= words.size()));
+}
+
+bool IsGroupTitle(const std::vector<std::string>& words, const Rules::Tables& tables) {
+  return !words.empty() && words.size() <= 6 && std::all_of(words.begin(), words.end(), [&](const std::string& word) {
+    return HasRole(word, ListRole::kTitle, tables) || IsShortNumber(word);
+  });
+}
+
+}  // namespace benchleaf::extract

@@ -1,0 +1,78 @@
+#include "extract/list_page.h"
+
+#include "extract/list_heading.h"
+#include "extract/list_pieces.h"
+#include "extract/list_table.h"
+#include "extract/plain_text.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <utility>
+
+namespace benchleaf::extract {
+namespace {
+
+// A word of a description: letters, not a designator or value.
+bool IsWord(const Piece& piece) {
+  const std::string text = Trimmed(piece.text);
+  return text.size() >= 3 && std::count_if(text.begin(), text.end(), IsLetter) >= static_cast<int>(text.size()) - 1;
+}
+
+bool IsRunningText(const Piece& piece) { return piece.origin != WordOrigin::kString; }
+
+// Whether the rows are a list's: on a drawing, too, designators may stand one below the other, but then nothing beside
+// them is worded and no part number follows.
+bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines) {
+  std::size_t told = 0;
+  std::size_t designators = 0;
+  for (const ListPageRow& row : rows) {
+    bool worded = !row.fields.part_number.empty();
+    for (const auto& line : row.row.lines) {
+      worded = worded || std::any_of(line.begin(), line.end(), [](const Piece& piece) {
+                 return IsWord(piece) || IsRunningText(piece);
+               });
+    }
+    told += worded ? 1U : 0U;
+    designators += row.row.designators.empty() ? 0U : 1U;
+  }
+  const bool item_list = designators == 0 && rows.size() >= 3;
+  return (designators >= 2 || item_list) && told * 10 >= rows.size() * 6 && rows.size() * 5 >= lines;
+}
+
+}  // namespace
+
+std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::Tables& tables, std::string& assembly) {
+  std::vector<Piece> upright;
+  for (Piece& piece : PiecesOf(reading)) {
+    if (piece.turn == 0) {
+      upright.push_back(std::move(piece));
+    }
+  }
+  const double cap = CapHeight(reading);
+  std::vector<ListPageRow> rows;
+  std::string in_force = assembly;
+  std::size_t lines = 0;
+  for (const ListBand& band : FindTables(WithoutLeaders(upright), cap, tables)) {
+    if (band.heading) {
+      if (auto heading = AssemblyHeading(WordsOf(band.heading->pieces), tables)) {
+        in_force = *heading;
+      }
+    }
+    for (const ListTable& table : band.tables) {
+      lines += table.lines.size();
+      TableRows table_rows = RowsOf(table, cap, tables, in_force);
+      RepairByNumbering(table_rows.rows, tables);
+      std::vector<RowFields> fields = FieldsOf(table_rows, cap, tables);
+      for (std::size_t i = 0; i < fields.size(); ++i) {
+        rows.push_back({std::move(table_rows.rows[i]), std::move(fields[i])});
+      }
+    }
+  }
+  if (!IsList(rows, lines)) {
+    return {};
+  }
+  assembly = in_force;
+  return rows;
+}
+
+}  // namespace benchleaf::extract

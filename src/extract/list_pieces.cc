@@ -1,0 +1,84 @@
+#include "extract/list_pieces.h"
+
+#include "extract/plain_text.h"
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+namespace benchleaf::extract {
+namespace {
+
+constexpr std::string_view kLeaders = ".,-_~':;=";
+constexpr std::string_view kRules = "|[]{}!";
+
+bool IsLeader(char c) { return kLeaders.find(c) != std::string_view::npos; }
+
+// Where the run of leader characters from `at` ends, or `at` when it is too short to be a leader.
+std::size_t LeaderEnd(std::string_view text, std::size_t at) {
+  std::size_t end = at;
+  while (end < text.size() && IsLeader(text[end])) {
+    ++end;
+  }
+  return end - at >= 3 ? end : at;
+}
+
+bool IsRepetition(std::string_view text) { return text == "''" || text == ",," || text == "\""; }
+
+// Without the ruled lines of a table's cells at both ends.
+std::string_view WithoutRules(std::string_view text) {
+  while (!text.empty() && kRules.find(text.front()) != std::string_view::npos) {
+    text.remove_prefix(1);
+  }
+  while (!text.empty() && kRules.find(text.back()) != std::string_view::npos) {
+    text.remove_suffix(1);
+  }
+  return text;
+}
+
+// The part [from, to) of a piece, with its share of the box.
+Piece Part(const Piece& whole, std::size_t from, std::size_t to) {
+  const double step = static_cast<double>(whole.box.width) / static_cast<double>(whole.text.size());
+  Piece part = whole;
+  part.text = whole.text.substr(from, to - from);
+  part.read = part.text.size() == whole.text.size() ? whole.read : part.text;
+  part.alternatives = part.text.size() == whole.text.size() ? whole.alternatives : std::vector<std::string>{};
+  part.box.x = whole.box.x + static_cast<int>(step * static_cast<double>(from));
+  part.box.width = static_cast<int>(step * static_cast<double>(to - from));
+  return part;
+}
+
+void AddPart(const Piece& whole, std::size_t from, std::size_t to, std::vector<Piece>& parts) {
+  const std::string_view text = WithoutRules(std::string_view(whole.text).substr(from, to - from));
+  if (text.empty() || (text.find_first_not_of(kLeaders) == std::string_view::npos && !IsRepetition(text))) {
+    return;
+  }
+  const auto start = static_cast<std::size_t>(text.data() - whole.text.data());
+  parts.push_back(Part(whole, start, start + text.size()));
+}
+
+}  // namespace
+
+std::vector<Piece> WithoutLeaders(const std::vector<Piece>& pieces) {
+  std::vector<Piece> parts;
+  for (const Piece& piece : pieces) {
+    std::size_t from = 0;
+    for (std::size_t at = 0; at < piece.text.size();) {
+      const std::size_t end = LeaderEnd(piece.text, at);
+      if (end == at) {
+        ++at;
+        continue;
+      }
+      AddPart(piece, from, at, parts);
+      // The last dot of the leader belongs to a number that would otherwise begin with a nought: .....05 MFD.
+      const bool decimal = end + 1 < piece.text.size() && piece.text[end - 1] == '.' && piece.text[end] == '0' &&
+                           IsDigit(piece.text[end + 1]);
+      from = decimal ? end - 1 : end;
+      at = end;
+    }
+    AddPart(piece, from, piece.text.size(), parts);
+  }
+  return parts;
+}
+
+}  // namespace benchleaf::extract

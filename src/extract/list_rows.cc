@@ -1,0 +1,283 @@
+#include "extract/list_rows.h"
+
+#include "extract/list_heading.h"
+#include "extract/list_words.h"
+#include "extract/part_number.h"
+#include "extract/plain_text.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <optional>
+#include <utility>
+
+namespace benchleaf::extract {
+namespace {
+
+constexpr double kColumnReach = 4;      // capital heights from the column's edge within which its cells begin
+constexpr double kNextLineWithin = 2.6;  // capital heights between a row's lines, from top to top less one height
+
+// Builds rows line by line. Knows what the row above needs: whether its designators go on, whether it may grow.
+class RowBuilder {
+ public:
+  RowBuilder(const ListTable& table, double cap, const Rules::Tables& tables, std::string& assembly)
+      : table_(table), cap_(cap), tables_(tables), assembly_(assembly) {
+    result_.order = table.order;
+    description_left_ = DescriptionLeft();
+  }
+
+  TableRows Build() {
+    for (const Line& line : table_.lines) {
+      Take(line);
+    }
+    return std::move(result_);
+  }
+
+ private:
+  void Take(const Line& line) {
+    const std::vector<std::string> words = WordsOf(line.pieces);
+    if (IsColumnTitles(words, tables_)) {
+      NoteColumns(line);
+      open_ = false;
+      return;
+    }
+    const auto cell = FindCell(line);
+    if (!cell) {
+      if (auto heading = AssemblyHeading(words, tables_)) {
+        assembly_ = *heading;
+        open_ = false;
+        return;
+      }
+      if (IsGroupTitle(words, tables_)) {
+        open_ = false;
+        return;
+      }
+    }
+    if (cell && GoesOn(line, *cell)) {
+      return;
+    }
+    if (cell) {
+      AddRow(line, *cell, words);
+    } else if (!TakeSection(line) && !TakeSpoiled(line)) {
+      TakeWithoutDesignator(line);
+    }
+  }
+
+  bool InDesignatorColumn(const Piece& piece) const {
+    return table_.order != ColumnOrder::kNoDesignator &&
+           std::abs(piece.box.x - table_.designator_left) <= kColumnReach * cap_;
+  }
+
+  // The line's designators, when they stand in the column for them.
+  std::optional<DesignatorCell> FindCell(const Line& line) const {
+    for (std::size_t at = 0; at < line.pieces.size(); ++at) {
+      if (InDesignatorColumn(line.pieces[at]) && BeginsColumn(line.pieces, at, cap_)) {
+        if (auto cell = DesignatorCellAt(line.pieces, at, cap_, tables_)) {
+          return cell;
+        }
+        const Designator* last = LastDesignator();
+        if (last != nullptr && (wants_more_ || line.pieces.size() == 1) && Near(line)) {
+          if (auto cell = DesignatorCellAt(line.pieces, at, cap_, tables_, last)) {
+            return cell;
+          }
+        }
+      }
+    }
+    return std::nullopt;
+  }
+
+  const Designator* LastDesignator() const {
+    return result_.rows.empty() || result_.rows.back().designators.empty() ? nullptr
+                                                                           : &result_.rows.back().designators.back();
+  }
+
+  bool Near(const Line& line) const {
+    return !result_.rows.empty() && line.box.y - last_bottom_ < kNextLineWithin * cap_;
+  }
+
+  // The cell of the row above that wraps: "C4,5,8,15," and below it "17,21".
+  bool GoesOn(const Line& line, const DesignatorCell& cell) {
+    const bool alone = cell.count == line.pieces.size();
+    const bool only_numbers = IsDigit(Trimmed(line.pieces[cell.from].text).front());
+    if (result_.rows.empty() || !open_ || !Near(line) || !(wants_more_ || (alone && only_numbers))) {
+      return false;
+    }
+    ListRow& row = result_.rows.back();
+    std::vector<Designator> more = cell.designators;
+    if (wants_range_) {
+      const std::string range = row.designators.back().Text() + "-" + more.front().Text();
+      if (auto between = ExpandDesignators(range, tables_, RangeStyle::kList)) {
+        row.designators.pop_back();
+        more.erase(more.begin());
+        more.insert(more.begin(), between->begin(), between->end());
+      }
+    }
+    row.designators.insert(row.designators.end(), more.begin(), more.end());
+    const Piece text = Joined(line.pieces, cell.from, cell.count);
+    row.designator_text += " " + text.read;
+    row.designator_box = Union(row.designator_box, text.box);
+    NoteEnd(line.pieces[cell.from + cell.count - 1]);
+    AddLine(row, line, cell.from, cell.count);
+    return true;
+  }
+
+  void AddRow(const Line& line, const DesignatorCell& cell, const std::vector<std::string>& words) {
+    ListRow row;
+    row.designators = cell.designators;
+    const Piece text = Joined(line.pieces, cell.from, cell.count);
+    row.designator_text = text.read;
+    row.designator_box = text.box;
+    row.designator_confidence = text.confidence;
+    row.assembly = assembly_;
+    // The row of an assembly's own part heads the rows of what is on it.
+    const Designator& first = cell.designators.front();
+    if (cell.designators.size() == 1 && first.letters == "A" && AssemblyHeading(words, tables_)) {
+      assembly_ = first.Text();
+    }
+    result_.rows.push_back(std::move(row));
+    AddLine(result_.rows.back(), line, cell.from, cell.count);
+    NoteEnd(line.pieces[cell.from + cell.count - 1]);
+    open_ = true;
+  }
+
+  // Sections of one part of which only the letter is printed below C1A.
+  bool TakeSection(const Line& line) {
+    const Designator* last = LastDesignator();
+    const Piece& piece = line.pieces.front();
+    const std::string letter = Upper(Trimmed(piece.text));
+    if (last == nullptr || last->suffix.empty() || letter.size() != 1 || letter[0] != last->suffix[0] + 1 ||
+        std::abs(piece.box.x - table_.designator_left) > 2 * kColumnReach * cap_ || !Near(line) ||
+        line.pieces.size() < 2) {
+      return false;
+    }
+    Designator section = *last;
+    section.suffix = letter;
+    AddRow(line, DesignatorCell{{section}, 0, 1}, {});
+    return true;
+  }
+
+  // A short word with a figure in the designators' column that is no designator: kept for RepairByNumbering.
+  bool TakeSpoiled(const Line& line) {
+    for (std::size_t at = 0; at < line.pieces.size(); ++at) {
+      const Piece& piece = line.pieces[at];
+      const std::string text = Trimmed(piece.text);
+      const bool shaped = text.size() >= 2 && text.size() <= 7 && text.find_first_of("0123456789lIO") != std::string::npos &&
+                          !std::all_of(text.begin(), text.end(), [](char c) { return IsDigit(c) || c == '.'; });
+      if (std::abs(piece.box.x - table_.designator_left) <= 1.2 * cap_ && InDesignatorColumn(piece) && shaped &&
+          BeginsColumn(line.pieces, at, cap_) && line.pieces.size() > 1 && text.find('-') == std::string::npos) {
+        ListRow row;
+        row.designator_text = piece.read;
+        row.designator_box = piece.box;
+        row.designator_confidence = piece.confidence;
+        row.assembly = assembly_;
+        result_.rows.push_back(std::move(row));
+        AddLine(result_.rows.back(), line, at, 1);
+        wants_more_ = false;
+        wants_range_ = false;
+        open_ = true;
+        return true;
+      }
+    }
+    return false;
+  }
+
+  void TakeWithoutDesignator(const Line& line) {
+    const bool has_part = HasPartNumber(line.pieces);
+    const bool row_has_part = !result_.rows.empty() && RowHasPartNumber(result_.rows.back());
+    const bool in_column = table_.order == ColumnOrder::kNoDesignator ||
+                           line.pieces.front().box.x >= description_left_ - 1.5 * cap_ ||
+                           table_.order == ColumnOrder::kDesignatorLast;
+    if (open_ && Near(line) && in_column && !(has_part && (row_has_part || table_.order == ColumnOrder::kNoDesignator))) {
+      AddLine(result_.rows.back(), line, line.pieces.size(), 0);
+      return;
+    }
+    if (has_part && line.pieces.size() > 1) {
+      ListRow row;
+      row.assembly = assembly_;
+      result_.rows.push_back(std::move(row));
+      AddLine(result_.rows.back(), line, line.pieces.size(), 0);
+      open_ = true;
+      wants_more_ = false;
+      wants_range_ = false;
+      return;
+    }
+    open_ = false;
+  }
+
+  // Puts the line's pieces, but for the designators', into the row.
+  void AddLine(ListRow& row, const Line& line, std::size_t from, std::size_t count) {
+    std::vector<Piece> rest;
+    for (std::size_t i = 0; i < line.pieces.size(); ++i) {
+      const bool designator = i >= from && i < from + count;
+      row.box = designator ? Union(row.box, line.pieces[i].box) : row.box;
+      // What stands left of a column that comes first is a mark at the margin.
+      const bool margin = count > 0 && i < from && table_.order == ColumnOrder::kDesignatorFirst;
+      if (!designator && !margin) {
+        row.box = Union(row.box, line.pieces[i].box);
+        rest.push_back(line.pieces[i]);
+      }
+    }
+    row.lines.push_back(std::move(rest));
+    last_bottom_ = line.box.bottom();
+  }
+
+  void NoteEnd(const Piece& last) {
+    const char end = last.text.back();
+    wants_range_ = end == '-' || end == '~' || HasRole(ListWord(last.text), ListRole::kRange, tables_);
+    wants_more_ = wants_range_ || end == ',' || end == '&' || HasRole(ListWord(last.text), ListRole::kAnd, tables_);
+  }
+
+  void NoteColumns(const Line& line) {
+    for (const Piece& piece : line.pieces) {
+      if (HasRole(ListWord(piece.text), ListRole::kHeadQuantity, tables_)) {
+        result_.quantity_left = piece.box.x;
+      }
+    }
+  }
+
+  bool HasPartNumber(const std::vector<Piece>& pieces) const {
+    return std::any_of(pieces.begin(), pieces.end(), [&](const Piece& piece) {
+      return SureOfPartNumber(Upper(Trimmed(piece.text)), tables_, PartPlace::kList) > 0;
+    });
+  }
+
+  bool RowHasPartNumber(const ListRow& row) const {
+    return std::any_of(row.lines.begin(), row.lines.end(), [&](const auto& line) { return HasPartNumber(line); });
+  }
+
+  // The left edge at which most rows go on behind their designators.
+  int DescriptionLeft() const {
+    std::vector<int> lefts;
+    for (const Line& line : table_.lines) {
+      if (const auto cell = FindCell(line)) {
+        const std::size_t next = table_.order == ColumnOrder::kDesignatorLast ? 0 : cell->from + cell->count;
+        if (next < line.pieces.size() && next != cell->from) {
+          lefts.push_back(line.pieces[next].box.x);
+        }
+      }
+    }
+    if (lefts.empty()) {
+      return 0;
+    }
+    std::sort(lefts.begin(), lefts.end());
+    return lefts[lefts.size() / 4];
+  }
+
+  const ListTable& table_;
+  const double cap_;
+  const Rules::Tables& tables_;
+  std::string& assembly_;
+  TableRows result_;
+  int description_left_ = 0;
+  int last_bottom_ = 0;
+  bool open_ = false;         // the last row may go on below
+  bool wants_more_ = false;   // its designators end in a comma or dash
+  bool wants_range_ = false;  // in a dash
+};
+
+}  // namespace
+
+TableRows RowsOf(const ListTable& table, double cap, const Rules::Tables& tables, std::string& assembly) {
+  return RowBuilder(table, cap, tables, assembly).Build();
+}
+
+}  // namespace benchleaf::extract

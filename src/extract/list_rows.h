@@ -1,0 +1,39 @@
+// The rows of a parts list, before their cells are told apart.
+
+#ifndef BENCHLEAF_SRC_EXTRACT_LIST_ROWS_H_
+#define BENCHLEAF_SRC_EXTRACT_LIST_ROWS_H_
+
+#include "extract/list_table.h"
+#include "extract/pieces.h"
+#include "extract/rule_tables.h"
+
+#include <string>
+#include <vector>
+
+namespace benchleaf::extract {
+
+struct ListRow {
+  std::vector<Designator> designators;  // every one that the row names; empty for a row that names none
+  std::string designator_text;          // as read
+  Box designator_box;                   // empty when there is none
+  double designator_confidence = 1;     // of the reading, 0 to 1
+  std::vector<std::vector<Piece>> lines;  // the other pieces, a vector for each printed line
+  Box box;                              // of the whole row
+  std::string assembly;                 // in force
+};
+
+// The rows of one table, top to bottom. `assembly` is the heading in force and is brought up to date.
+struct TableRows {
+  std::vector<ListRow> rows;
+  ColumnOrder order = ColumnOrder::kNoDesignator;
+  int quantity_left = -1;  // px, where the titles of columns put the quantity; -1 when they do not
+};
+
+TableRows RowsOf(const ListTable& table, double cap, const Rules::Tables& tables, std::string& assembly);
+
+// Puts designators right that a scan spoiled, where the rows above and below leave one possibility: R11, R1Z?, R13.
+void RepairByNumbering(std::vector<ListRow>& rows, const Rules::Tables& tables);
+
+}  // namespace benchleaf::extract
+
+#endif  // BENCHLEAF_SRC_EXTRACT_LIST_ROWS_H_

@@ -1,0 +1,226 @@
+#include "extract/list_table.h"
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <limits>
+#include <string>
+
+namespace benchleaf::extract {
+namespace {
+
+// A designator cell somewhere on the page.
+struct Candidate {
+  std::size_t line = 0;
+  std::size_t piece = 0;
+  int left = 0;
+  Designator first;
+  Designator last;
+};
+
+// Candidates one below the other.
+struct Column {
+  std::vector<Candidate> cells;  // top to bottom
+  int left = 0;                  // px
+};
+
+std::vector<Candidate> Candidates(const std::vector<Line>& lines, double cap, const Rules::Tables& tables) {
+  std::vector<Candidate> candidates;
+  for (std::size_t line = 0; line < lines.size(); ++line) {
+    const auto& pieces = lines[line].pieces;
+    for (std::size_t at = 0; at < pieces.size(); ++at) {
+      if (!BeginsColumn(pieces, at, cap)) {
+        continue;
+      }
+      if (const auto cell = DesignatorCellAt(pieces, at, cap, tables)) {
+        candidates.push_back({line, at, pieces[at].box.x, cell->designators.front(), cell->designators.back()});
+        at += cell->count - 1;
+      }
+    }
+  }
+  return candidates;
+}
+
+// The share of neighbours, one below the other, that count upwards within a class: high in a column of designators,
+// low in one of places on a drawing's grid.
+double AscendingShare(const std::vector<Candidate>& cells) {
+  if (cells.size() < 2) {
+    return 1;
+  }
+  std::size_t ascending = 0;
+  for (std::size_t i = 1; i < cells.size(); ++i) {
+    const Designator& above = cells[i - 1].last;
+    const Designator& below = cells[i].first;
+    int above_number = 0;
+    int below_number = 0;
+    std::from_chars(above.number.data(), above.number.data() + above.number.size(), above_number);
+    std::from_chars(below.number.data(), below.number.data() + below.number.size(), below_number);
+    ascending += above.letters == below.letters && above_number <= below_number ? 1U : 0U;
+  }
+  return static_cast<double>(ascending) / static_cast<double>(cells.size() - 1);
+}
+
+std::vector<Column> Columns(std::vector<Candidate> candidates, double cap) {
+  // Headings and wrapped cells stand a little in or out, so columns are taken as wide as a short designator.
+  constexpr double kColumnWidth = 4;
+  std::stable_sort(candidates.begin(), candidates.end(),
+                   [](const Candidate& a, const Candidate& b) { return a.left < b.left; });
+  std::vector<Column> columns;
+  for (const Candidate& candidate : candidates) {
+    if (columns.empty() || candidate.left - columns.back().cells.back().left > kColumnWidth * cap) {
+      columns.emplace_back();
+    }
+    columns.back().cells.push_back(candidate);
+  }
+  std::size_t largest = 0;
+  for (Column& column : columns) {
+    // The middle one of the left edges, before they are put in order from top to bottom.
+    column.left = column.cells[column.cells.size() / 2].left;
+    std::stable_sort(column.cells.begin(), column.cells.end(),
+                     [](const Candidate& a, const Candidate& b) { return a.line < b.line; });
+    largest = std::max(largest, column.cells.size());
+  }
+  const auto too_small = [&](const Column& column) {
+    return column.cells.size() < largest && (column.cells.size() < 3 || column.cells.size() * 6 < largest);
+  };
+  columns.erase(std::remove_if(columns.begin(), columns.end(), too_small), columns.end());
+  if (columns.size() > 1) {
+    double best = 0;
+    for (const Column& column : columns) {
+      best = std::max(best, AscendingShare(column.cells));
+    }
+    const auto unordered = [&](const Column& column) { return AscendingShare(column.cells) < 0.5 * best; };
+    columns.erase(std::remove_if(columns.begin(), columns.end(), unordered), columns.end());
+  }
+  return columns;
+}
+
+// The share of a column's rows that have something on this side of it, up to `limit`.
+template <class Test>
+double ShareOfRows(const Column& column, const std::vector<Line>& lines, const Test& test) {
+  std::size_t rows = 0;
+  for (const Candidate& cell : column.cells) {
+    const auto& pieces = lines[cell.line].pieces;
+    rows += std::any_of(pieces.begin(), pieces.end(), [&](const Piece& piece) { return test(piece, cell); }) ? 1U : 0U;
+  }
+  return static_cast<double>(rows) / static_cast<double>(column.cells.size());
+}
+
+ColumnOrder OrderOf(const std::vector<Column>& columns, const std::vector<Line>& lines, double cap) {
+  const double left = ShareOfRows(columns.front(), lines, [&](const Piece& piece, const Candidate& cell) {
+    return piece.box.right() < cell.left - cap && piece.text.size() > 1;
+  });
+  const double right = ShareOfRows(columns.back(), lines, [&](const Piece& piece, const Candidate& cell) {
+    return piece.box.x > cell.left + 2 * cap && piece.text.size() > 1;
+  });
+  if (left < 0.5) {
+    return ColumnOrder::kDesignatorFirst;
+  }
+  return right < 0.5 ? ColumnOrder::kDesignatorLast : ColumnOrder::kDesignatorInside;
+}
+
+// Where each table begins, px; the first begins left of everything.
+std::vector<double> TableStarts(const std::vector<Column>& columns, const std::vector<Line>& lines, ColumnOrder order,
+                                double cap) {
+  std::vector<double> starts = {-std::numeric_limits<double>::infinity()};
+  double lead = 0;
+  if (order == ColumnOrder::kDesignatorInside) {
+    // Tables abreast are alike: what stands in front of the first table's designators does so in the others too.
+    std::vector<int> first_lefts;
+    for (const Candidate& cell : columns.front().cells) {
+      first_lefts.push_back(lines[cell.line].pieces.front().box.x);
+    }
+    std::nth_element(first_lefts.begin(), first_lefts.begin() + static_cast<std::ptrdiff_t>(first_lefts.size() / 2),
+                     first_lefts.end());
+    lead = columns.front().left - first_lefts[first_lefts.size() / 2];
+  }
+  for (std::size_t i = 1; i < columns.size(); ++i) {
+    if (order == ColumnOrder::kDesignatorLast) {
+      int right = 0;
+      for (const Candidate& cell : columns[i - 1].cells) {
+        right = std::max(right, lines[cell.line].pieces[cell.piece].box.right());
+      }
+      starts.push_back(right + 0.5 * cap);
+    } else {
+      starts.push_back(columns[i].left - lead - 1.2 * cap);
+    }
+  }
+  return starts;
+}
+
+// Which table a piece stands in.
+std::size_t TableOf(const Piece& piece, const std::vector<double>& starts) {
+  std::size_t table = 0;
+  while (table + 1 < starts.size() && piece.box.x >= starts[table + 1]) {
+    ++table;
+  }
+  return table;
+}
+
+// Whether a line runs across the borders of the tables: a heading over all of them.
+bool Spans(const Line& line, const std::vector<double>& starts, double cap) {
+  for (std::size_t border = 1; border < starts.size(); ++border) {
+    for (std::size_t i = 0; i < line.pieces.size(); ++i) {
+      const Piece& piece = line.pieces[i];
+      const bool across = piece.box.x < starts[border] - cap && piece.box.right() > starts[border] + cap;
+      const bool close = i > 0 && line.pieces[i - 1].box.x < starts[border] && piece.box.x >= starts[border] &&
+                         Gap(line.pieces[i - 1], piece) < 1.3 * cap;
+      if (across || close) {
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
+// The band's tables, from the pieces that stand in it.
+std::vector<ListTable> TablesOf(const std::vector<Piece>& pieces, const std::vector<double>& starts, ColumnOrder order,
+                                const std::vector<Column>& columns) {
+  std::vector<std::vector<Piece>> shares(starts.size());
+  for (const Piece& piece : pieces) {
+    shares[TableOf(piece, starts)].push_back(piece);
+  }
+  std::vector<ListTable> tables;
+  for (std::size_t i = 0; i < shares.size(); ++i) {
+    if (!shares[i].empty()) {
+      tables.push_back({JoinLines(std::move(shares[i])), order, i < columns.size() ? columns[i].left : 0});
+    }
+  }
+  return tables;
+}
+
+}  // namespace
+
+std::vector<ListBand> FindTables(const std::vector<Piece>& pieces, double cap, const Rules::Tables& tables) {
+  const std::vector<Line> lines = JoinLines(pieces);
+  const std::vector<Candidate> candidates = Candidates(lines, cap, tables);
+  const std::vector<Column> columns = Columns(candidates, cap);
+  if (columns.empty() || columns.front().cells.size() < 2) {
+    return {ListBand{std::nullopt, {{lines, ColumnOrder::kNoDesignator, 0}}}};
+  }
+  const ColumnOrder order = OrderOf(columns, lines, cap);
+  const std::vector<double> starts = TableStarts(columns, lines, order, cap);
+
+  std::vector<bool> holds_designator(lines.size(), false);
+  for (const Candidate& candidate : candidates) {
+    holds_designator[candidate.line] = true;
+  }
+  std::vector<ListBand> bands(1);
+  std::vector<Piece> below;
+  const auto close_band = [&] {
+    bands.back().tables = TablesOf(below, starts, order, columns);
+    below.clear();
+  };
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    if (!holds_designator[i] && Spans(lines[i], starts, cap)) {
+      close_band();
+      bands.push_back({lines[i], {}});
+    } else {
+      below.insert(below.end(), lines[i].pieces.begin(), lines[i].pieces.end());
+    }
+  }
+  close_band();
+  return bands;
+}
+
+}  // namespace benchleaf::extract

@@ -1,0 +1,54 @@
+// Where the tables of a parts-list page stand, and how their columns are ordered.
+
+#ifndef BENCHLEAF_SRC_EXTRACT_LIST_TABLE_H_
+#define BENCHLEAF_SRC_EXTRACT_LIST_TABLE_H_
+
+#include "extract/designator_range.h"
+#include "extract/pieces.h"
+#include "extract/rule_tables.h"
+
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+namespace benchleaf::extract {
+
+enum class ColumnOrder {
+  kDesignatorFirst,
+  kDesignatorInside,  // something stands in front of it: a part number, an item number
+  kDesignatorLast,
+  kNoDesignator,  // a list by item numbers, or of part numbers alone
+};
+
+struct ListTable {
+  std::vector<Line> lines;  // of this table alone, top to bottom
+  ColumnOrder order = ColumnOrder::kNoDesignator;
+  int designator_left = 0;  // px, left edge of the column; 0 without one
+};
+
+// A heading over all tables that stand abreast, and what is below it up to the next such heading.
+struct ListBand {
+  std::optional<Line> heading;
+  std::vector<ListTable> tables;  // left to right
+};
+
+// Designators at the place in a line where a column may begin.
+struct DesignatorCell {
+  std::vector<Designator> designators;
+  std::size_t from = 0;   // first piece
+  std::size_t count = 0;  // pieces: more than one for R1 THRU R8, and for letters spaced out
+};
+
+// The designators that the pieces from `from` on spell; nothing when they spell none.
+std::optional<DesignatorCell> DesignatorCellAt(const std::vector<Piece>& pieces, std::size_t from, double cap,
+                                               const Rules::Tables& tables, const Designator* previous = nullptr);
+
+// Whether a piece begins a column: free space, or nothing, is to its left.
+bool BeginsColumn(const std::vector<Piece>& pieces, std::size_t at, double cap);
+
+// The page's tables, in bands from the top. Pieces are upright ones without leaders; `cap` is the capital height in px.
+std::vector<ListBand> FindTables(const std::vector<Piece>& pieces, double cap, const Rules::Tables& tables);
+
+}  // namespace benchleaf::extract
+
+#endif  // BENCHLEAF_SRC_EXTRACT_LIST_TABLE_H_

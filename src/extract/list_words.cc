@@ -1,0 +1,78 @@
+#include "extract/list_words.h"
+
+#include "extract/plain_text.h"
+
+#include <algorithm>
+
+namespace benchleaf::extract {
+namespace {
+
+const std::vector<std::string>& PhrasesOf(ListRole role, const Rules::Tables& tables) {
+  static const std::vector<std::string> kNone;
+  const auto found = tables.list_words.find(role);
+  return found == tables.list_words.end() ? kNone : found->second;
+}
+
+void ReplaceInside(std::string& text, const std::string& word, char sign) {
+  // Only behind a figure or suffix and in front of a designator: STOP1 holds no "to".
+  for (std::size_t at = Upper(text).find(word, 2); at != std::string::npos; at = Upper(text).find(word, at + 1)) {
+    const std::size_t end = at + word.size();
+    const bool behind_number = IsDigit(text[at - 1]) || (IsUpper(text[at - 1]) && IsDigit(text[at - 2]));
+    if (behind_number && end < text.size() && IsAlnum(text[end])) {
+      text.replace(at, word.size(), 1, sign);
+    }
+  }
+}
+
+}  // namespace
+
+std::string ListWord(std::string_view plain) {
+  const std::string upper = Upper(plain);
+  if (upper == "\"" || upper == "''" || upper == ",,") {
+    return upper;  // signs of repetition
+  }
+  std::string word;
+  for (const char c : upper) {
+    if (c != '.' && c != '\'' && c != '"') {
+      word += c;
+    }
+  }
+  return Trimmed(word);
+}
+
+std::size_t PhraseAt(const std::vector<std::string>& words, std::size_t at, ListRole role,
+                     const Rules::Tables& tables) {
+  for (const std::string& phrase : PhrasesOf(role, tables)) {
+    std::size_t count = 0;
+    std::size_t from = 0;
+    bool fits = true;
+    while (fits && from <= phrase.size()) {
+      const std::size_t space = std::min(phrase.find(' ', from), phrase.size());
+      fits = at + count < words.size() && words[at + count] == phrase.substr(from, space - from);
+      from = space + 1;
+      ++count;
+    }
+    if (fits) {
+      return count;
+    }
+  }
+  return 0;
+}
+
+bool HasRole(const std::string& word, ListRole role, const Rules::Tables& tables) {
+  const auto& phrases = PhrasesOf(role, tables);
+  return std::find(phrases.begin(), phrases.end(), word) != phrases.end();
+}
+
+std::string WithSignsForWords(std::string_view plain, const Rules::Tables& tables) {
+  std::string text(plain);
+  for (const std::string& word : PhrasesOf(ListRole::kRange, tables)) {
+    ReplaceInside(text, word, '-');
+  }
+  for (const std::string& word : PhrasesOf(ListRole::kAnd, tables)) {
+    ReplaceInside(text, word, ',');
+  }
+  return text;
+}
+
+}  // namespace benchleaf::extract

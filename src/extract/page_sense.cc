@@ -1,0 +1,49 @@
+#include "extract/list_heading.h"
+#include "extract/list_words.h"
+#include "extract/page_terms.h"
+#include "extract/plain_text.h"
+#include "extract/value.h"
+
+#include <algorithm>
+#include <set>
+
+namespace benchleaf::extract {
+
+PageSense SenseOf(const std::vector<Piece>& pieces, bool list, double cap, const Rules::Tables& tables) {
+  PageSense sense;
+  sense.list = list;
+  sense.cap = cap;
+  std::vector<Piece> upright;
+  for (const Piece& piece : pieces) {
+    const std::string text = Trimmed(piece.text);
+    sense.alignment = sense.alignment || Upper(text).find("ALIGNMENT") != std::string::npos;
+    const auto value = ParseValue(text);
+    // Only letters that no tube type of that form has tell how values are written.
+    if (value && value->rkm && !ParseTubeType(text, tables, TubeContext::kNone)) {
+      sense.rkm_in_use = true;
+    }
+    for (const Term& term : TermsIn(piece.text, tables, {})) {
+      const auto designator = term.kind == TermKind::kDesignator ? ParseDesignator(term.text, tables) : std::nullopt;
+      if (designator && designator->letters == "V") {
+        sense.tube_designators.push_back(piece.box);
+      }
+    }
+    if (piece.turn == 0) {
+      upright.push_back(piece);
+    }
+  }
+  if (!list) {
+    std::set<std::string> named;
+    for (const Line& line : JoinLines(std::move(upright))) {
+      if (auto assembly = DrawnAssembly(WordsOf(line.pieces), tables)) {
+        named.insert(*assembly);
+      }
+    }
+    if (named.size() == 1) {
+      sense.assembly = *named.begin();
+    }
+  }
+  return sense;
+}
+
+}  // namespace benchleaf::extract

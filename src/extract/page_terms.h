@@ -1,0 +1,48 @@
+// Terms found on a page, still in px of the level page, and what the page as a whole says about them.
+
+#ifndef BENCHLEAF_SRC_EXTRACT_PAGE_TERMS_H_
+#define BENCHLEAF_SRC_EXTRACT_PAGE_TERMS_H_
+
+#include "extract/pieces.h"
+#include "extract/rule_tables.h"
+#include "extract/terms.h"
+
+#include <string>
+#include <vector>
+
+namespace benchleaf::extract {
+
+struct PageTerm {
+  Term term;
+  std::string read;
+  Box box;  // px of the level page
+  int turn = 0;
+  double confidence = 0;  // of reading and form, 0 to 1
+  std::string assembly;
+};
+
+// What the page tells before its words are looked at one by one.
+struct PageSense {
+  bool list = false;        // it holds a parts list
+  bool alignment = false;   // it speaks of alignment: A1 to A10 are points, not assemblies
+  bool rkm_in_use = false;  // values are written as 4K7
+  std::string assembly;     // the one that the page shows, empty when none or several are named
+  std::vector<Box> tube_designators;
+  double cap = 1;  // capital height, px
+};
+
+PageSense SenseOf(const std::vector<Piece>& pieces, bool list, double cap, const Rules::Tables& tables);
+
+// The terms of pieces that stand in lines, words joined that a reader or a draughtsman spaced apart.
+std::vector<PageTerm> TermsOfLines(const std::vector<Line>& lines, const PageSense& sense, const Rules::Tables& tables);
+
+// The terms of one piece by itself.
+std::vector<PageTerm> TermsOfPiece(const Piece& piece, const PageSense& sense, const Rules::Tables& tables);
+
+// What only the whole page can tell: a section letter B without its A is an 8; of terms seen twice in one place the
+// surer one stays; terms that are too unsure go.
+void SettleTerms(std::vector<PageTerm>& terms, const PageSense& sense, const Rules::Tables& tables);
+
+}  // namespace benchleaf::extract
+
+#endif  // BENCHLEAF_SRC_EXTRACT_PAGE_TERMS_H_

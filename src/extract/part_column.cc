@@ -1,0 +1,176 @@
+#include "extract/part_column.h"
+
+#include "extract/part_number.h"
+#include "extract/plain_text.h"
+#include "extract/semiconductor.h"
+#include "extract/tube_type.h"
+#include "extract/value.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace benchleaf::extract {
+namespace {
+
+constexpr std::size_t kMostPieces = 5;   // part numbers with spaces in them
+constexpr double kColumnReach = 2.5;     // capital heights
+constexpr double kPutRight = 0.8;        // how sure a number is that had to be put right
+constexpr double kUnlikeOthers = 0.5;    // and one that stands at the place but has no known form
+
+// Things with a form of their own that are no part numbers, though they may look like one.
+bool IsSomethingElse(const std::string& text, const Rules::Tables& tables) {
+  if (ParseValue(text) || IsSemiconductor(text)) {
+    return true;
+  }
+  const auto tube = ParseTubeType(text, tables, TubeContext::kNone);
+  return tube && tube->known && tube->sure > 0.9;
+}
+
+}  // namespace
+
+PartColumn::PartColumn(const TableRows& table, double cap, const Rules::Tables& tables) : cap_(cap), tables_(tables) {
+  struct Place {
+    int left = 0;
+    std::size_t count = 0;
+  };
+  std::vector<Place> places;
+  std::vector<Match> all;
+  for (const ListRow& row : table.rows) {
+    for (Match& match : Matches(row)) {
+      const auto near = std::find_if(places.begin(), places.end(), [&](const Place& place) {
+        return std::abs(place.left - match.cell.box.x) <= kColumnReach * cap_;
+      });
+      if (near == places.end()) {
+        places.push_back({match.cell.box.x, 1});
+      } else {
+        ++near->count;
+      }
+      all.push_back(std::move(match));
+    }
+  }
+  // Of several makers' numbers the first counts, unless it is much rarer.
+  std::size_t most = 0;
+  for (const Place& place : places) {
+    most = std::max(most, place.count);
+  }
+  for (const Place& place : places) {
+    if (place.count * 10 >= most * 8 && (left_ < 0 || place.left < left_)) {
+      left_ = place.left;
+    }
+  }
+  for (const Match& match : all) {
+    if (AtUsualPlace(match.cell.box)) {
+      ++shapes_[ShapeOf(match.cell.text)];
+      ++matched_;
+    }
+  }
+}
+
+std::vector<PartColumn::Match> PartColumn::Matches(const ListRow& row) const {
+  std::vector<Match> matches;
+  for (std::size_t line = 0; line < row.lines.size(); ++line) {
+    const auto& pieces = row.lines[line];
+    for (std::size_t from = 0; from < pieces.size();) {
+      std::size_t most = 1;
+      while (from + most < pieces.size() && most < kMostPieces && !BeginsColumn(pieces, from + most, cap_)) {
+        ++most;
+      }
+      std::size_t taken = 1;
+      for (std::size_t count = most; count > 0; --count) {
+        // Only pieces with figures join: "KNOB 12345" is a word and a number.
+        const Piece joined = Joined(pieces, from, count);
+        const std::string text = Upper(Trimmed(joined.text));
+        const bool figures = std::all_of(pieces.begin() + static_cast<std::ptrdiff_t>(from),
+                                         pieces.begin() + static_cast<std::ptrdiff_t>(from + count), [](const Piece& p) {
+                                           return p.text.find_first_of("0123456789-") != std::string::npos;
+                                         });
+        const double sure = SureOfPartNumber(text, tables_, PartPlace::kList);
+        const bool whole = count == 1 || (figures && text.find('-') != std::string::npos);
+        if (sure > 0 && whole && !IsSomethingElse(text, tables_)) {
+          matches.push_back({{text, line, from, count, joined.box, joined.confidence * sure}, sure});
+          taken = count;
+          break;
+        }
+      }
+      from += taken;
+    }
+  }
+  return matches;
+}
+
+bool PartColumn::AtUsualPlace(const Box& box) const { return left_ >= 0 && std::abs(box.x - left_) <= kColumnReach * cap_; }
+
+std::string PartColumn::PutRight(const std::string& text) const {
+  // The most common shape that the text can be given.
+  std::string best;
+  std::size_t best_count = 1;
+  for (const auto& [shape, count] : shapes_) {
+    if (count <= best_count) {
+      continue;
+    }
+    std::string fitted = FittedToShape(text, shape, tables_);
+    if (!fitted.empty()) {
+      best = std::move(fitted);
+      best_count = count;
+    }
+  }
+  return best;
+}
+
+std::optional<PartCell> PartColumn::Spoiled(const ListRow& row) const {
+  for (std::size_t line = 0; line < row.lines.size(); ++line) {
+    const auto& pieces = row.lines[line];
+    for (std::size_t from = 0; from < pieces.size(); ++from) {
+      if (!AtUsualPlace(pieces[from].box) || !BeginsColumn(pieces, from, cap_)) {
+        continue;
+      }
+      std::size_t count = 1;
+      while (from + count < pieces.size() && !BeginsColumn(pieces, from + count, cap_)) {
+        ++count;
+      }
+      for (std::size_t length = count; length > 0; --length) {
+        const Piece joined = Joined(pieces, from, length);
+        const std::string text = Trimmed(joined.text);
+        if (std::string right = PutRight(text); !right.empty()) {
+          return PartCell{right, line, from, length, joined.box, joined.confidence * kPutRight};
+        }
+      }
+      const Piece joined = Joined(pieces, from, count);
+      const std::string text = Upper(Trimmed(joined.text));
+      const auto figures = std::count_if(text.begin(), text.end(), IsDigit);
+      if (count == 1 && figures >= 3 && !IsSomethingElse(text, tables_) && matched_ > 2) {
+        return PartCell{text, line, from, count, joined.box, joined.confidence * kUnlikeOthers};
+      }
+    }
+  }
+  return std::nullopt;
+}
+
+std::optional<PartCell> PartColumn::Find(const ListRow& row) const {
+  std::vector<Match> matches = Matches(row);
+  // At the usual place first, then by form, then from the left.
+  const auto best = std::max_element(matches.begin(), matches.end(), [&](const Match& a, const Match& b) {
+    return std::pair(AtUsualPlace(a.cell.box), a.sure) < std::pair(AtUsualPlace(b.cell.box), b.sure);
+  });
+  if (best == matches.end() || !AtUsualPlace(best->cell.box)) {
+    if (auto spoiled = Spoiled(row)) {
+      return spoiled;
+    }
+  }
+  if (best == matches.end()) {
+    return std::nullopt;
+  }
+  // A form that is rare in this column and only looks like the common one was misread.
+  const auto shape = shapes_.find(ShapeOf(best->cell.text));
+  const std::size_t alike = shape == shapes_.end() ? 0 : shape->second;
+  if (AtUsualPlace(best->cell.box) && alike * 10 <= matched_) {
+    if (std::string right = PutRight(best->cell.text); !right.empty() && right != best->cell.text) {
+      best->cell.text = std::move(right);
+      best->cell.confidence *= kPutRight;
+    }
+  }
+  return best->cell;
+}
+
+}  // namespace benchleaf::extract

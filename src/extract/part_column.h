@@ -1,0 +1,55 @@
+// Where a parts list has its part numbers, and what they look like there.
+
+#ifndef BENCHLEAF_SRC_EXTRACT_PART_COLUMN_H_
+#define BENCHLEAF_SRC_EXTRACT_PART_COLUMN_H_
+
+#include "extract/list_rows.h"
+#include "extract/rule_tables.h"
+
+#include <cstddef>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace benchleaf::extract {
+
+// A part number in a row, and the pieces it is made of.
+struct PartCell {
+  std::string text;  // canonical
+  std::size_t line = 0;
+  std::size_t from = 0;
+  std::size_t count = 0;
+  Box box;
+  double confidence = 0;
+};
+
+// Learns from all rows of a table, then finds each row's part number: a number that fits a known form at the usual
+// place first, then one elsewhere, then whatever stands at the usual place and can be put right to look like the others.
+class PartColumn {
+ public:
+  PartColumn(const TableRows& table, double cap, const Rules::Tables& tables);
+
+  std::optional<PartCell> Find(const ListRow& row) const;
+
+ private:
+  struct Match {
+    PartCell cell;
+    double sure = 0;
+  };
+
+  std::vector<Match> Matches(const ListRow& row) const;
+  bool AtUsualPlace(const Box& box) const;
+  std::string PutRight(const std::string& text) const;
+  std::optional<PartCell> Spoiled(const ListRow& row) const;
+
+  const double cap_;
+  const Rules::Tables& tables_;
+  int left_ = -1;  // px, -1 when no place is usual
+  std::size_t matched_ = 0;
+  std::map<std::string, std::size_t> shapes_;
+};
+
+}  // namespace benchleaf::extract
+
+#endif  // BENCHLEAF_SRC_EXTRACT_PART_COLUMN_H_

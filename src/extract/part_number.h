@@ -1,0 +1,28 @@
+// Part and stock numbers, by the patterns of config/part-numbers.tsv.
+
+#ifndef BENCHLEAF_SRC_EXTRACT_PART_NUMBER_H_
+#define BENCHLEAF_SRC_EXTRACT_PART_NUMBER_H_
+
+#include "extract/rule_tables.h"
+
+#include <string>
+#include <string_view>
+
+namespace benchleaf::extract {
+
+enum class PartPlace { kAnywhere, kList };
+
+// How surely the text in capitals is a part number: 0 for none. Outside lists only forms that can be nothing else
+// count.
+double SureOfPartNumber(std::string_view text, const Rules::Tables& tables, PartPlace place);
+
+// The form of a part number: figures as '9', letters as 'A', everything else as it is (RC20-4 is "AA99-9").
+std::string ShapeOf(std::string_view text);
+
+// The text with look-alikes exchanged so that it has the shape, or "" when it cannot have it. Figures and letters that
+// are right already stay.
+std::string FittedToShape(std::string_view text, std::string_view shape, const Rules::Tables& tables);
+
+}  // namespace benchleaf::extract
+
+#endif  // BENCHLEAF_SRC_EXTRACT_PART_NUMBER_H_

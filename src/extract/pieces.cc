@@ -1,0 +1,103 @@
+#include "extract/pieces.h"
+
+#include "extract/plain_text.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace benchleaf::extract {
+namespace {
+
+// How much two boxes share of the lower one's height: 0 to 1.
+double SharedHeight(const Box& a, const Box& b) {
+  const int shared = std::min(a.bottom(), b.bottom()) - std::max(a.y, b.y);
+  const int lower = std::max(1, std::min(a.height, b.height));
+  return shared <= 0 ? 0 : static_cast<double>(shared) / lower;
+}
+
+}  // namespace
+
+std::vector<Piece> PiecesOf(const PageReading& reading) {
+  std::vector<Piece> pieces;
+  pieces.reserve(reading.words.size());
+  for (const Word& word : reading.words) {
+    Piece piece{PlainText(word.text), word.text, word.box, word.turn, word.confidence, word.origin, {}};
+    for (const Alternative& alternative : word.alternatives) {
+      piece.alternatives.push_back(PlainText(alternative.text));
+    }
+    if (!piece.text.empty()) {
+      pieces.push_back(std::move(piece));
+    }
+  }
+  return pieces;
+}
+
+double CapHeight(const PageReading& reading) {
+  if (reading.measures.cap_height_px > 0) {
+    return reading.measures.cap_height_px;
+  }
+  std::vector<int> heights;
+  for (const Word& word : reading.words) {
+    if (word.turn == 0) {
+      heights.push_back(word.box.height);
+    }
+  }
+  if (heights.empty()) {
+    return 1;
+  }
+  const auto middle = heights.begin() + static_cast<std::ptrdiff_t>(heights.size() / 2);
+  std::nth_element(heights.begin(), middle, heights.end());
+  return std::max(1, *middle);
+}
+
+std::vector<Line> JoinLines(std::vector<Piece> pieces) {
+  std::stable_sort(pieces.begin(), pieces.end(),
+                   [](const Piece& a, const Piece& b) { return a.box.x < b.box.x; });
+  std::vector<Line> lines;
+  for (Piece& piece : pieces) {
+    // The line whose last pieces stand beside this one. A dot or dash is low, so the line is taken as the tallest of
+    // its last few pieces.
+    Line* best = nullptr;
+    double best_share = 0.5;
+    for (Line& line : lines) {
+      const std::size_t count = std::min<std::size_t>(line.pieces.size(), 3);
+      Box end = line.pieces.back().box;
+      for (std::size_t i = 1; i < count; ++i) {
+        const Box& box = line.pieces[line.pieces.size() - 1 - i].box;
+        end = box.height > end.height ? box : end;
+      }
+      const double share = SharedHeight(end, piece.box);
+      // Pieces one above the other belong to two lines, however close these are.
+      const bool stacked = piece.box.center_x() < line.pieces.back().box.right() &&
+                           SharedHeight(line.pieces.back().box, piece.box) < 0.7;
+      if (share > best_share && !stacked) {
+        best_share = share;
+        best = &line;
+      }
+    }
+    if (best == nullptr) {
+      best = &lines.emplace_back();
+    }
+    best->box = Union(best->box, piece.box);
+    best->pieces.push_back(std::move(piece));
+  }
+  std::stable_sort(lines.begin(), lines.end(),
+                   [](const Line& a, const Line& b) { return a.box.center_y() < b.box.center_y(); });
+  return lines;
+}
+
+Piece Joined(const std::vector<Piece>& pieces, std::size_t from, std::size_t count) {
+  Piece joined = pieces[from];
+  joined.alternatives.clear();
+  for (std::size_t i = from + 1; i < from + count; ++i) {
+    joined.text += pieces[i].text;
+    joined.read += " " + pieces[i].read;
+    joined.box = Union(joined.box, pieces[i].box);
+    joined.confidence = std::min(joined.confidence, pieces[i].confidence);
+  }
+  return joined;
+}
+
+int Gap(const Piece& left, const Piece& right) { return right.box.x - left.box.right(); }
+
+}  // namespace benchleaf::extract

@@ -1,0 +1,78 @@
+#include "extract/plain_text.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace benchleaf::extract {
+namespace {
+
+// Sorted by nothing in particular: the list is short.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 38> kSpellings = {{
+    {"\u2010", "-"},   {"\u2011", "-"},   {"\u2012", "-"},   {"\u2013", "-"},  {"\u2014", "-"},   {"\u2015", "-"},
+    {"\u2212", "-"},   {"\u00ad", "-"},   {"\u00b5", "u"},   {"\u03bc", "u"},  {"\u03a9", "OHM"}, {"\u2126", "OHM"},
+    {"\u00bd", "1/2"}, {"\u00bc", "1/4"}, {"\u00be", "3/4"}, {"\u2018", "'"},  {"\u2019", "'"},   {"\u201a", ","},
+    {"\u2032", "'"},   {"\u00b4", "'"},   {"`", "'"},        {"\u201c", "\""}, {"\u201d", "\""},  {"\u201e", "\""},
+    {"\u2033", "\""},  {"\u00ab", "\""},  {"\u00bb", "\""},  {"\u2026", "..."}, {"\u00b7", "."},  {"\u2022", "."},
+    {"\u2219", "."},   {"\u223c", "~"},   {"\u02dc", "~"},   {"\u00d7", "x"},  {"\u2044", "/"},   {"\u00a0", ""},
+    {" ", ""},         {"\t", ""},
+}};
+
+constexpr std::string_view kEdges = ".,;:()[]{}<>*'\"-_=~+|/\\!^#";
+
+}  // namespace
+
+std::string Upper(std::string_view text) {
+  std::string upper(text);
+  std::transform(upper.begin(), upper.end(), upper.begin(), ToUpper);
+  return upper;
+}
+
+std::size_t CharacterLength(std::string_view text, std::size_t at) {
+  const auto lead = static_cast<unsigned char>(text[at]);
+  const std::size_t length = lead < 0xC0 ? 1 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : 4;
+  for (std::size_t i = 1; i < length; ++i) {
+    if (at + i >= text.size() || (static_cast<unsigned char>(text[at + i]) & 0xC0U) != 0x80U) {
+      return 1;
+    }
+  }
+  return length;
+}
+
+std::vector<std::string> Characters(std::string_view text) {
+  std::vector<std::string> characters;
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t length = CharacterLength(text, at);
+    characters.emplace_back(text.substr(at, length));
+    at += length;
+  }
+  return characters;
+}
+
+std::string PlainText(std::string_view text) {
+  std::string plain;
+  plain.reserve(text.size());
+  for (std::size_t at = 0; at < text.size();) {
+    const std::string_view character = text.substr(at, CharacterLength(text, at));
+    const auto* spelling =
+        std::find_if(kSpellings.begin(), kSpellings.end(), [&](const auto& pair) { return pair.first == character; });
+    plain += spelling == kSpellings.end() ? character : spelling->second;
+    at += character.size();
+  }
+  return plain;
+}
+
+std::string Trimmed(std::string_view plain) {
+  while (!plain.empty() && kEdges.find(plain.back()) != std::string_view::npos) {
+    plain.remove_suffix(1);
+  }
+  while (!plain.empty() && kEdges.find(plain.front()) != std::string_view::npos) {
+    if (plain.front() == '.' && plain.size() > 1 && IsDigit(plain[1])) {
+      break;
+    }
+    plain.remove_prefix(1);
+  }
+  return std::string(plain);
+}
+
+}  // namespace benchleaf::extract

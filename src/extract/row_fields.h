@@ -1,0 +1,30 @@
+// The cells of parts-list rows: part number, quantity, description, value.
+
+#ifndef BENCHLEAF_SRC_EXTRACT_ROW_FIELDS_H_
+#define BENCHLEAF_SRC_EXTRACT_ROW_FIELDS_H_
+
+#include "extract/list_rows.h"
+#include "extract/rule_tables.h"
+
+#include <string>
+#include <vector>
+
+namespace benchleaf::extract {
+
+struct RowFields {
+  std::string description;
+  std::string part_number;
+  Box part_box;                // empty when there is no part number
+  double part_confidence = 0;  // of reading and form, 0 to 1
+  std::string quantity;
+  std::string value;  // canonical
+};
+
+// The fields of every row of one table, in the rows' order. Columns are found over all rows: most rows have their part
+// number at one place, so one that a scan spoiled is still known for what it is. Signs of repetition are replaced by
+// what stands above.
+std::vector<RowFields> FieldsOf(const TableRows& table, double cap, const Rules::Tables& tables);
+
+}  // namespace benchleaf::extract
+
+#endif  // BENCHLEAF_SRC_EXTRACT_ROW_FIELDS_H_

@@ -1,0 +1,69 @@
+#include "extract/row_value.h"
+
+#include "extract/plain_text.h"
+#include "extract/value.h"
+
+#include <cstddef>
+#include <optional>
+
+namespace benchleaf::extract {
+namespace {
+
+// The description cut at commas and brackets that do not belong to a number: "470K,1/2W" gives two texts.
+std::vector<std::string> Texts(const std::vector<Piece>& pieces) {
+  std::vector<std::string> texts;
+  for (const Piece& piece : pieces) {
+    std::string text;
+    for (std::size_t i = 0; i < piece.text.size(); ++i) {
+      const char c = piece.text[i];
+      const bool thousands = c == ',' && i > 0 && IsDigit(piece.text[i - 1]) && i + 3 < piece.text.size() &&
+                             IsDigit(piece.text[i + 1]) && IsDigit(piece.text[i + 2]) && IsDigit(piece.text[i + 3]);
+      if ((c == ',' && !thousands) || c == ';' || c == '(' || c == ')' || c == ':') {
+        texts.push_back(Trimmed(text));
+        text.clear();
+      } else {
+        text += c;
+      }
+    }
+    texts.push_back(Trimmed(text));
+  }
+  return texts;
+}
+
+bool Wanted(const Value& value, std::optional<Quantity> quantity) {
+  if (quantity) {
+    return value.quantity == *quantity;
+  }
+  return value.quantity == Quantity::kResistance || value.quantity == Quantity::kCapacitance ||
+         value.quantity == Quantity::kInductance || value.quantity == Quantity::kFrequency;
+}
+
+}  // namespace
+
+std::string ValueOf(const std::vector<Piece>& description, std::string_view letters) {
+  const auto quantity = QuantityOf(letters);
+  const std::vector<std::string> texts = Texts(description);
+  std::string bare;
+  for (std::size_t i = 0; i < texts.size(); ++i) {
+    if (const auto value = ParseValue(texts[i]); value && Wanted(*value, quantity)) {
+      return value->canonical;
+    }
+    if (!IsValueNumber(texts[i])) {
+      continue;
+    }
+    if (i + 1 < texts.size() && IsValueUnit(texts[i + 1])) {
+      // A multiplier may stand apart from its unit: 4.7 K OHMS.
+      const std::string unit = texts[i + 1] + (i + 2 < texts.size() && texts[i + 1].size() == 1 ? texts[i + 2] : "");
+      for (const std::string& text : {texts[i] + unit, texts[i] + texts[i + 1]}) {
+        if (const auto value = ParseValue(text); value && Wanted(*value, quantity)) {
+          return value->canonical;
+        }
+      }
+    } else if (bare.empty() && quantity == Quantity::kCapacitance && texts[i].find('.') != std::string::npos) {
+      bare = texts[i];
+    }
+  }
+  return bare;
+}
+
+}  // namespace benchleaf::extract

@@ -1,0 +1,79 @@
+// The project's data in the form that extraction and paging work with.
+
+#ifndef BENCHLEAF_SRC_EXTRACT_RULE_TABLES_H_
+#define BENCHLEAF_SRC_EXTRACT_RULE_TABLES_H_
+
+#include "benchleaf/extract/rules.h"
+
+#include <map>
+#include <regex>
+#include <string>
+#include <unordered_map>
+#include <unordered_set>
+#include <vector>
+
+namespace benchleaf {
+namespace extract {
+
+// What a character that scans confuse may have been. 0 stands for "none".
+struct LookAlike {
+  char fold = 0;      // one for the whole class
+  char digit = 0;     // where a figure must stand
+  char letter = 0;    // where a capital must stand
+  bool sure = false;  // may be put right without a second sign
+};
+
+struct PartPattern {
+  std::string name;
+  std::regex pattern;     // of a whole word in capitals
+  bool anywhere = false;  // also outside parts lists
+  double sure = 0;        // 0 to 1
+};
+
+// What a word does in a parts list; see config/list-words.tsv.
+enum class ListRole {
+  kAssembly,
+  kUnit,
+  kRange,
+  kAnd,
+  kSame,
+  kDitto,
+  kUnused,
+  kHeadDesignator,
+  kHeadPart,
+  kHeadDescription,
+  kHeadQuantity,
+  kHeadItem,
+  kTitle,
+  kTube,
+  kPartOf,
+  kDrawing,
+  kFigure,
+  kPreposition,
+  kModel,
+};
+
+// A phrase that speaks for a kind of page.
+struct KindPhrase {
+  std::string kind;                // as benchleaf::Name(PageKind) has it
+  std::vector<std::string> words;  // in capitals
+  double weight = 0;
+};
+
+}  // namespace extract
+
+struct Rules::Tables {
+  std::map<std::string, double, std::less<>> designator_classes;       // letters to how surely they are a designator
+  std::unordered_map<std::string, extract::LookAlike> look_alikes;     // by the UTF-8 character
+  std::vector<extract::PartPattern> part_patterns;                     // surest first
+  std::unordered_set<std::string> tube_types;                          // canonical; bare numbers are apart
+  std::unordered_set<std::string> tube_bases;                          // the same without suffix (6SN7)
+  std::unordered_set<std::string> number_tubes;                        // types that are bare numbers: 80, 01A, 5725
+  std::unordered_map<std::string, std::string> folded_tubes;           // look-alikes folded, to the type; "" when several
+  std::map<extract::ListRole, std::vector<std::string>> list_words;    // phrases in capitals, by role
+  std::vector<extract::KindPhrase> kind_phrases;
+};
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_SRC_EXTRACT_RULE_TABLES_H_

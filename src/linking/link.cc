@@ -1,0 +1,186 @@
+#include "benchleaf/linking/link.h"
+
+#include "extract/assembly_prefix.h"
+#include "extract/plain_text.h"
+#include "extract/value.h"
+#include "linking/near_values.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <optional>
+#include <set>
+#include <utility>
+
+namespace benchleaf {
+namespace {
+
+// A designator with its assembly, which is printed in front of it or set by the page.
+struct Named {
+  std::string assembly;
+  std::string own;
+};
+
+Named NameOf(const std::string& designator, const std::string& assembly) {
+  const std::size_t length = extract::AssemblyLength(designator);
+  return {length == 0 ? assembly : designator.substr(0, length), designator.substr(length)};
+}
+
+std::string Letters(const std::string& own) { return own.substr(0, own.find_first_of("0123456789")); }
+
+// "C1" for C1A, empty for a designator that has no section letter.
+std::string WithoutSection(const std::string& own) {
+  const bool section = own.size() > 2 && extract::IsUpper(own.back()) && extract::IsDigit(own[own.size() - 2]);
+  return section ? own.substr(0, own.size() - 1) : std::string();
+}
+
+bool ShowsParts(PageKind kind, const std::string& own) {
+  return kind == PageKind::kSchematic || kind == PageKind::kPartsLocator ||
+         (kind == PageKind::kTubeLayout && Letters(own) == "V");
+}
+
+// Where a designator is seen.
+struct Seen {
+  std::size_t page = 0;
+  std::size_t sighting = 0;
+  std::string assembly;
+  bool section = false;  // the entry names the whole part, the drawing a section of it
+};
+
+enum class Agreement { kUnknown, kAgrees, kDiffers };
+
+class Linker {
+ public:
+  explicit Linker(const std::vector<LinkPage>& pages) : pages_(pages) {
+    for (const LinkPage& page : pages_) {
+      beside_.push_back(page.kind == PageKind::kSchematic ? linking::ValuesBeside(page.sightings)
+                                                          : std::vector<std::vector<std::size_t>>(page.sightings.size()));
+      for (const Entry& entry : page.entries) {
+        if (!entry.designator.empty()) {
+          const Named name = NameOf(entry.designator, entry.assembly);
+          listed_in_[name.own].insert(name.assembly);
+        }
+      }
+    }
+    NoteSightings();
+  }
+
+  std::vector<Link> Links() const {
+    std::vector<Link> links;
+    for (std::size_t page = 0; page < pages_.size(); ++page) {
+      for (std::size_t entry = 0; entry < pages_[page].entries.size(); ++entry) {
+        AddLinks(page, entry, links);
+      }
+    }
+    return links;
+  }
+
+ private:
+  void NoteSightings() {
+    for (std::size_t page = 0; page < pages_.size(); ++page) {
+      const auto& sightings = pages_[page].sightings;
+      for (std::size_t i = 0; i < sightings.size(); ++i) {
+        if (sightings[i].kind != TermKind::kDesignator) {
+          continue;
+        }
+        const Named name = NameOf(sightings[i].text, sightings[i].assembly);
+        if (!ShowsParts(pages_[page].kind, name.own)) {
+          continue;
+        }
+        seen_[name.own].push_back({page, i, name.assembly, false});
+        const std::string whole = WithoutSection(name.own);
+        if (!whole.empty() && listed_in_.count(name.own) == 0) {
+          seen_[whole].push_back({page, i, name.assembly, true});
+        }
+      }
+    }
+  }
+
+  void AddLinks(std::size_t page, std::size_t index, std::vector<Link>& links) const {
+    const Entry& entry = pages_[page].entries[index];
+    const Named name = NameOf(entry.designator, entry.assembly);
+    const auto seen = seen_.find(name.own);
+    if (entry.designator.empty() || seen == seen_.end()) {
+      return;
+    }
+    for (const Seen& place : seen->second) {
+      if (auto link = LinkTo(entry, name, place)) {
+        link->entry_page = page;
+        link->entry = index;
+        links.push_back(std::move(*link));
+      }
+    }
+  }
+
+  std::optional<Link> LinkTo(const Entry& entry, const Named& name, const Seen& place) const {
+    const Sighting& sighting = pages_[place.page].sightings[place.sighting];
+    const std::size_t candidates = listed_in_.at(name.own).size();
+    const Agreement value = ValueAgreement(entry, name.own, place);
+    Link link{0, 0, place.page, place.sighting, 0, {}};
+    double believed = 0;
+    if (!name.assembly.empty() && name.assembly == place.assembly) {
+      believed = 1;
+      link.reason = "same assembly";
+    } else if (!name.assembly.empty() && !place.assembly.empty()) {
+      return std::nullopt;  // R1 of one assembly is not R1 of another
+    } else if (candidates == 1) {
+      believed = 0.95;
+      link.reason = "only candidate";
+    } else {
+      // Several assemblies list this designator, and one side does not say which it means.
+      if (!place.assembly.empty() && listed_in_.at(name.own).count(place.assembly) != 0) {
+        return std::nullopt;
+      }
+      believed = 0.8 / static_cast<double>(candidates);
+      link.reason = "one of " + std::to_string(candidates) + " candidates";
+    }
+    if (value == Agreement::kAgrees) {
+      believed = candidates == 1 || link.reason == "same assembly" ? std::max(believed, 0.98) : 0.85;
+      link.reason = link.reason == "same assembly" || candidates == 1 ? link.reason + ", value agrees" : "value agrees";
+    } else if (value == Agreement::kDiffers) {
+      believed *= candidates == 1 || link.reason == "same assembly" ? 0.85 : 0.4;
+      link.reason += ", value differs";
+    }
+    constexpr double kSection = 0.9;
+    link.confidence = sighting.confidence * entry.confidence * believed * (place.section ? kSection : 1);
+    return link;
+  }
+
+  // Whether a value beside the designator is the one in the list.
+  Agreement ValueAgreement(const Entry& entry, const std::string& own, const Seen& place) const {
+    const std::string letters = Letters(own);
+    const auto listed = ValueFrom(entry.value, letters);
+    if (!listed) {
+      return Agreement::kUnknown;
+    }
+    Agreement agreement = Agreement::kUnknown;
+    for (const std::size_t i : beside_[place.page][place.sighting]) {
+      const auto drawn = ValueFrom(pages_[place.page].sightings[i].text, letters);
+      if (!drawn || drawn->quantity != listed->quantity) {
+        continue;
+      }
+      constexpr double kRounding = 0.005;
+      if (std::abs(drawn->magnitude - listed->magnitude) <= kRounding * std::abs(listed->magnitude)) {
+        return Agreement::kAgrees;
+      }
+      agreement = Agreement::kDiffers;
+    }
+    return agreement;
+  }
+
+  static std::optional<extract::Value> ValueFrom(const std::string& text, const std::string& letters) {
+    auto value = extract::ParseValue(text);
+    return value ? value : extract::ParseBareValue(text, letters);
+  }
+
+  const std::vector<LinkPage>& pages_;
+  std::vector<std::vector<std::vector<std::size_t>>> beside_;        // by page and sighting
+  std::map<std::string, std::set<std::string>> listed_in_;           // own designator to the assemblies that list it
+  std::map<std::string, std::vector<Seen>> seen_;                    // in the order of pages and sightings
+};
+
+}  // namespace
+
+std::vector<Link> LinkManual(const std::vector<LinkPage>& pages) { return Linker(pages).Links(); }
+
+}  // namespace benchleaf
