@@ -15,6 +15,7 @@ namespace {
 struct Part {
   Box box;
   std::size_t component = 0;
+  bool mark = false;  // punctuation
 };
 
 Box Transposed(const Box& box) { return {box.y, box.x, box.height, box.width}; }
@@ -27,9 +28,29 @@ bool IsTextSized(const Component& component, const Box& box, double cap) {
          (box.width <= 2 * cap || component.ink >= 0.1 * area);
 }
 
+// Dots, dashes, commas: too small for a letter, too large for dust.
+bool IsPunctuation(const Component& component, double cap) {
+  const int larger = std::max(component.box.width, component.box.height);
+  return larger >= 0.12 * cap && larger < 0.8 * cap && component.box.height < 0.5 * cap &&
+         component.ink * 3 >= component.box.width * component.box.height;
+}
+
+// A mark belongs to the row of a letter from its top to a little under its foot.
+bool MarkOnRow(const Box& mark, const Box& letter) {
+  return mark.center_y() >= letter.y && mark.center_y() <= letter.bottom() + 0.2 * letter.height;
+}
+
 bool OnOneRow(const Box& a, const Box& b) {
   const double common = std::min(a.bottom(), b.bottom()) - std::max(a.y, b.y);
   return common >= 0.55 * std::min(a.height, b.height) && common >= 0.4 * std::max(a.height, b.height);
+}
+
+// Whether both stand on one row. Two marks do not: dust and dotted leaders would tie rows together.
+bool Follows(const Part& a, const Part& b) {
+  if (a.mark || b.mark) {
+    return !(a.mark && b.mark) && (a.mark ? MarkOnRow(a.box, b.box) : MarkOnRow(b.box, a.box));
+  }
+  return OnOneRow(a.box, b.box);
 }
 
 // Sets of parts that follow each other with gaps of at most `gap` px.
@@ -54,7 +75,7 @@ std::vector<std::vector<Part>> Chains(std::vector<Part> parts, double gap, doubl
       const double reach = box.x - gap - 7 * cap;
       std::erase_if(earlier, [&](std::size_t j) { return parts[j].box.x < reach; });
       for (const std::size_t j : earlier) {
-        if (box.x - parts[j].box.right() <= gap && OnOneRow(box, parts[j].box)) {
+        if (box.x - parts[j].box.right() <= gap && Follows(parts[j], parts[i])) {
           sets.Join(i, j);
         }
       }
@@ -73,14 +94,17 @@ std::vector<std::vector<Part>> Chains(std::vector<Part> parts, double gap, doubl
   return chains;
 }
 
-void AppendStrings(const CleanPage& page, bool standing, double gap_caps, std::vector<TextString>& strings) {
+void AppendStrings(const CleanPage& page, bool standing, double gap_caps, bool over_punctuation,
+                   std::vector<TextString>& strings) {
   const double cap = page.measures.cap_height_px;
   std::vector<Part> parts;
   for (std::size_t i = 0; i < page.components.items.size(); ++i) {
     const Component& component = page.components.items[i];
     const Box box = standing ? Transposed(component.box) : component.box;
     if (IsTextSized(component, box, cap)) {
-      parts.push_back({box, i});
+      parts.push_back({box, i, false});
+    } else if (over_punctuation && IsPunctuation(component, cap)) {
+      parts.push_back({box, i, true});
     }
   }
   for (const std::vector<Part>& chain : Chains(std::move(parts), gap_caps * cap, cap)) {
@@ -90,7 +114,10 @@ void AppendStrings(const CleanPage& page, bool standing, double gap_caps, std::v
       string.box = Union(string.box, page.components.items[part.component].box);
       string.members.push_back(part.component);
     }
-    strings.push_back(std::move(string));
+    const bool only_marks = std::all_of(chain.begin(), chain.end(), [](const Part& part) { return part.mark; });
+    if (!only_marks) {
+      strings.push_back(std::move(string));
+    }
   }
 }
 
@@ -98,9 +125,9 @@ void AppendStrings(const CleanPage& page, bool standing, double gap_caps, std::v
 
 std::vector<TextString> FindStrings(const CleanPage& page, const JoinGaps& gaps) {
   std::vector<TextString> strings;
-  AppendStrings(page, false, gaps.lying, strings);
+  AppendStrings(page, false, gaps.lying, gaps.over_punctuation, strings);
   if (gaps.standing > 0) {
-    AppendStrings(page, true, gaps.standing, strings);
+    AppendStrings(page, true, gaps.standing, gaps.over_punctuation, strings);
   }
   return strings;
 }

@@ -20,14 +20,10 @@ void MeasureText(CleanPage& page) {
   page.measures.dark_share =
       std::min(1.0, dark_px / std::max(1.0, 1.0 * page.frame.level_width * page.frame.level_height));
 
-  // Words of running text stand closer than parts of a drawing: a space is half a capital height or so, and rows of
-  // eight letters and more come of it.
   constexpr std::size_t kRowLetters = 8;
   std::size_t in_rows = 0;
-  for (const TextString& string : FindStrings(page, {.lying = 1.2, .standing = 0})) {
-    if (!string.standing && string.members.size() >= kRowLetters) {
-      in_rows += string.members.size();
-    }
+  for (const TextString& string : FindStrings(page, kPhraseGaps)) {
+    in_rows += string.members.size() >= kRowLetters ? string.members.size() : 0;
   }
   page.measures.text_row_share =
       page.measures.glyphs == 0 ? 0 : std::min(1.0, static_cast<double>(in_rows) / page.measures.glyphs);

@@ -11,17 +11,15 @@
 namespace benchleaf {
 namespace {
 
-// Text pages are read in phrases, drawings in single strings.
-constexpr double kTextPageRows = 0.5;
-constexpr JoinGaps kPhraseGaps{.lying = 1.6, .standing = 0};
-constexpr JoinGaps kStringGaps{};
+// Longer rows are read as phrases, with their spaces.
+constexpr std::size_t kPhraseLetters = 8;
 constexpr double kLongestStringCaps = 22;
 
 double Length(const TextString& string) { return string.standing ? string.box.height : string.box.width; }
 
 // Worth a reader's time: at least two letters, or a few that touch, and no longer than strings of drawings are.
-bool IsReadable(const TextString& string, double cap, double longest_caps) {
-  return Length(string) <= longest_caps * cap && (string.members.size() >= 2 || Length(string) >= 1.1 * cap);
+bool IsReadable(const TextString& string, double cap) {
+  return Length(string) <= kLongestStringCaps * cap && (string.members.size() >= 2 || Length(string) >= 1.1 * cap);
 }
 
 std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, Recognizer& recognizer) {
@@ -66,23 +64,30 @@ bool IsReadAlready(const TextString& string, const std::vector<Word>& words) {
 
 std::vector<Word> ReadStrings(const CleanPage& page, Recognizer& recognizer) {
   const double cap = page.measures.cap_height_px;
-  const bool text_page = page.measures.text_row_share > kTextPageRows;
   std::vector<Word> words;
   const auto add = [&words](std::vector<Word> more) {
     words.insert(words.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
   };
-  const double longest = text_page ? 400 : kLongestStringCaps;
-  std::vector<TextString> strings = FindStrings(page, text_page ? kPhraseGaps : kStringGaps);
+  std::vector<bool> in_phrase(page.components.items.size(), false);
+  for (const TextString& phrase : FindStrings(page, kPhraseGaps)) {
+    if (phrase.members.size() >= kPhraseLetters) {
+      add(ReadOne(page, phrase, 0, recognizer));
+      for (const std::size_t member : phrase.members) {
+        in_phrase[member] = true;
+      }
+    }
+  }
+  std::vector<TextString> strings = FindStrings(page, kStringGaps);
+  std::erase_if(strings, [&](const TextString& string) {
+    return std::all_of(string.members.begin(), string.members.end(), [&](std::size_t m) { return in_phrase[m]; });
+  });
   for (const TextString& string : strings) {
-    if (!string.standing && IsReadable(string, cap, longest)) {
+    if (!string.standing && IsReadable(string, cap)) {
       add(ReadOne(page, string, 0, recognizer));
     }
   }
-  if (text_page) {
-    return ChooseWords(std::move(words));
-  }
   for (const TextString& string : strings) {
-    if (string.standing && IsReadable(string, cap, longest) && !IsReadAlready(string, words)) {
+    if (string.standing && IsReadable(string, cap) && !IsReadAlready(string, words)) {
       add(ReadStanding(page, string, recognizer));
     }
   }
@@ -100,7 +105,7 @@ int FindOrientation(const CleanPage& page, Recognizer& recognizer) {
   std::vector<TextString> lying;
   std::vector<TextString> standing;
   for (TextString& string : FindStrings(page, kStringGaps)) {
-    if (string.members.size() >= kLongEnough && IsReadable(string, page.measures.cap_height_px, kLongestStringCaps)) {
+    if (string.members.size() >= kLongEnough && IsReadable(string, page.measures.cap_height_px)) {
       (string.standing ? standing : lying).push_back(std::move(string));
     }
   }

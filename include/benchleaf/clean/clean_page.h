@@ -38,8 +38,14 @@ struct TextString {
 // How far apart letters of one string may stand, in capital heights.
 struct JoinGaps {
   double lying = 0.62;
-  double standing = 0.5;
+  double standing = 0.5;          // 0: no standing strings are looked for
+  bool over_punctuation = false;  // dots, dashes and commas join what stands to their sides
 };
+
+// Words on a drawing, and phrases of running text or of a list's columns: a typewriter leaves 1.3 capital heights
+// between words, and columns stand further apart.
+inline constexpr JoinGaps kStringGaps{};
+inline constexpr JoinGaps kPhraseGaps{.lying = 1.6, .standing = 0, .over_punctuation = true};
 
 // Strings of letter-sized components that follow each other along a row, lying and standing. A component may be in
 // one of each.
