@@ -9,17 +9,18 @@ using scanmaker::Lettering;
 const std::vector<OutsidePage>& OutsidePages() {
   static const std::vector<OutsidePage> kPages = {
       {Half::kDevelopment, "complex_hierarchy/ampli_ht.kicad_sch", Lettering::kDuplex, 101, 30},
-      {Half::kDevelopment, "pic_programmer/pic_programmer.kicad_sch", Lettering::kSimplex, 102, 58},
-      {Half::kDevelopment, "simulation/v_i_sources/v_i_sources.kicad_sch", Lettering::kHand, 103, 36},
-      {Half::kDevelopment, "kit-dev-coldfire-xilinx_5213/xilinx.kicad_sch", Lettering::kDrafting, 104, 21},
-      {Half::kDevelopment, "simulation/laser_driver/laser_driver.kicad_sch", Lettering::kHand, 105, 13},
-      {Half::kDevelopment, "video/bus_pci.kicad_sch", Lettering::kSimplex, 106, 33},
+      {Half::kDevelopment, "complex_hierarchy/complex_hierarchy.kicad_sch", Lettering::kHand, 102, 10},
+      {Half::kDevelopment, "pic_programmer/pic_programmer.kicad_sch", Lettering::kSimplex, 103, 58},
+      {Half::kDevelopment, "simulation/v_i_sources/v_i_sources.kicad_sch", Lettering::kHand, 104, 36},
+      {Half::kDevelopment, "simulation/laser_driver/laser_driver.kicad_sch", Lettering::kDrafting, 105, 13},
+      {Half::kDevelopment, "video/modul.kicad_sch", Lettering::kDrafting, 106, 39},
       {Half::kHeldOut, "ecc83/ecc83-pp_v2.kicad_sch", Lettering::kHand, 201, 17},
       {Half::kHeldOut, "simulation/pspice/pspice.kicad_sch", Lettering::kSimplex, 202, 23},
       {Half::kHeldOut, "sonde xilinx/sonde xilinx.kicad_sch", Lettering::kDrafting, 203, 31},
-      {Half::kHeldOut, "video/modul.kicad_sch", Lettering::kDuplex, 204, 39},
-      {Half::kHeldOut, "test_xil_95108/carte_test.kicad_sch", Lettering::kHand, 205, 47},
-      {Half::kHeldOut, "complex_hierarchy/complex_hierarchy.kicad_sch", Lettering::kDuplex, 206, 10},
+      {Half::kHeldOut, "simulation/sallen_key/sallen_key.kicad_sch", Lettering::kDuplex, 204, 8},
+      {Half::kHeldOut, "kit-dev-coldfire-xilinx_5213/kit-dev-coldfire-xilinx_5213.kicad_sch", Lettering::kDuplex, 205,
+       59},
+      {Half::kHeldOut, "kit-dev-coldfire-xilinx_5213/in_out_conn.kicad_sch", Lettering::kHand, 206, 58},
   };
   return kPages;
 }

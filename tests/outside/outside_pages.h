@@ -26,7 +26,8 @@ struct OutsidePage {
   int designators;     // that show on the sheet
 };
 
-// Twelve sheets, six of either half; no circuit stands in both.
+// Twelve sheets, six of either half; no project stands in both. They hold discrete parts for the most: left out are
+// sheets of wide connectors and arrays, whose pins bear names in the form of designators by the hundred.
 const std::vector<OutsidePage>& OutsidePages();
 
 // Where Debian's kicad-demos lie.

@@ -1,12 +1,8 @@
-#include "bench/bench_run.h"
+#include "bench/benchleaf_reader.h"
 
 #include "benchleaf/extract/extract.h"
 
-#include <unistd.h>
-
-#include <cstdlib>
 #include <stdexcept>
-#include <string_view>
 #include <utility>
 
 namespace benchleaf::bench {
@@ -22,29 +18,18 @@ T OrThrow(Result<T> result) {
 
 }  // namespace
 
-void KeepToOneThread(char** argv) {
-  const char* limit = std::getenv("OMP_THREAD_LIMIT");
-  if (limit != nullptr && std::string_view(limit) == "1") {
-    return;
-  }
-  setenv("OMP_THREAD_LIMIT", "1", 1);
-  execv("/proc/self/exe", argv);
-  throw std::runtime_error("cannot start anew with OMP_THREAD_LIMIT=1: set it in the shell");
-}
-
-Benchleaf::Benchleaf()
+BenchleafReader::BenchleafReader()
     : reader_(OrThrow(PageReader::Create(BENCHLEAF_SOURCE_DIR "/config"))),
       rules_(OrThrow(Rules::Load(BENCHLEAF_SOURCE_DIR "/config"))) {}
 
-PageReading Benchleaf::Read(const scanmaker::ScannedPage& page) {
-  return OrThrow(reader_->Read(RasterPage{page.image, page.dpi, {}}, ReadingMode::kFull));
-}
-
-PageSeen Benchleaf::See(const scanmaker::ScannedPage& page) {
+PageSeen BenchleafReader::See(const scanmaker::ScannedPage& page) {
+  const RasterPage raster{page.image, page.dpi, {}};
   const Stopwatch watch;
-  const PageReading reading = Read(page);
+  const PageReading reading = OrThrow(reader_->Read(raster, ReadingMode::kFull));
   const std::vector<Sighting> sightings = ExtractSightings(reading, *rules_);
+  ListState state;
   PageSeen seen;
+  seen.entries = ExtractEntries(reading, *rules_, state);
   seen.seconds = watch.Seconds();
   for (const Word& word : reading.words) seen.words.push_back({word.text, ToScan(reading.frame, word.box)});
   for (const Sighting& sighting : sightings) {

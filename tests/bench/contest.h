@@ -1,0 +1,82 @@
+// benchleaf and bare Tesseract side by side on the same pages.
+
+#ifndef BENCHLEAF_TESTS_BENCH_CONTEST_H_
+#define BENCHLEAF_TESTS_BENCH_CONTEST_H_
+
+#include "bench/bare_tesseract.h"
+#include "bench/benchleaf_reader.h"
+#include "bench/entry_scorer.h"
+#include "bench/miss_list.h"
+#include "bench/page_dump.h"
+#include "bench/scorer.h"
+#include "scan-maker/degrade.h"
+#include "scan-maker/made_page.h"
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace benchleaf::bench {
+
+// What every bench can be asked for.
+struct ContestOptions {
+  std::vector<scanmaker::Grade> grades;
+  bool bare = true;
+  bool benchleaf = true;
+  std::string misses;  // file, or empty
+  std::string dump;    // folder, or empty
+};
+
+inline constexpr const char* kContestUsage =
+    "  --grade clean|mild|medium|severe  may be given several times (default mild, medium and severe)\n"
+    "  --only bare|benchleaf             one reader only\n"
+    "  --misses FILE                     list every missed and false designator, with what was read there, as TSV\n"
+    "  --dump DIR                        write the degraded pages as PNG, with truth.jsonl\n";
+
+// The grades that were asked for.
+std::vector<scanmaker::Grade> Grades(const ContestOptions& options);
+
+// Takes an option and its value into `options`; false when it is none of the above. Throws std::invalid_argument for a
+// value that is not understood.
+bool Take(std::string_view name, const std::string& value, ContestOptions& options);
+
+// `arguments` in pairs of option and value, each given to `take`; throws std::invalid_argument where it gives false.
+template <class TakeOption>
+void TakeAll(const std::vector<std::string>& arguments, TakeOption take) {
+  for (std::size_t i = 0; i < arguments.size(); i += 2) {
+    if (i + 1 == arguments.size() || !take(arguments[i], arguments[i + 1])) {
+      throw std::invalid_argument(arguments[i] + " is not understood");
+    }
+  }
+}
+
+// Reads pages with the readers that were asked for, one grade after the other, and prints a line a grade and reader.
+class Contest {
+ public:
+  // Prints the table's head. Throws std::runtime_error when a reader or file is not to be had.
+  explicit Contest(const ContestOptions& options);
+
+  void Add(const scanmaker::MadePage& page, const std::string& name, scanmaker::Grade grade, std::uint64_t seed);
+  // Prints the sums and starts new ones.
+  void Finish(scanmaker::Grade grade);
+
+ private:
+  void Judge(std::string_view grade, const char* reader, const scanmaker::ScannedPage& page, const PageSeen& seen,
+             Tally& tally);
+
+  MissList misses_;
+  PageDump dump_;
+  std::optional<BareTesseract> bare_;
+  std::optional<BenchleafReader> benchleaf_;
+  Tally bare_tally_;
+  Tally benchleaf_tally_;
+  EntryTally entries_;
+};
+
+}  // namespace benchleaf::bench
+
+#endif  // BENCHLEAF_TESTS_BENCH_CONTEST_H_
