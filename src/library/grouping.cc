@@ -189,9 +189,8 @@ ScannedManual MakeManual(std::vector<Placed> files, std::set<std::string>& taken
   for (int count = 2; !taken.insert(LowerAscii(manual.name)).second;) {
     manual.name = choice + 1 < names.size() ? names[++choice] : names.back() + ' ' + std::to_string(count++);
   }
-  for (Placed& placed : files) {
-    manual.files.push_back(std::move(placed.file));
-  }
+  std::transform(files.begin(), files.end(), std::back_inserter(manual.files),
+                 [](Placed& placed) { return std::move(placed.file); });
   return manual;
 }
 
@@ -234,9 +233,8 @@ std::vector<ScannedSet> GroupIntoSets(std::vector<ScanFile> files, const Library
     by_set[LowerAscii(placed.set)].push_back(std::move(placed));
   }
   std::vector<ScannedSet> sets;
-  for (auto& [key, placed] : by_set) {
-    sets.push_back(MakeSet(std::move(placed)));
-  }
+  std::transform(by_set.begin(), by_set.end(), std::back_inserter(sets),
+                 [](auto& keyed) { return MakeSet(std::move(keyed.second)); });
   std::sort(sets.begin(), sets.end(), [](const ScannedSet& a, const ScannedSet& b) { return a.name < b.name; });
   return sets;
 }

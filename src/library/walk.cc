@@ -36,12 +36,13 @@ class Walker {
 
  private:
   void List(const std::string& folder) {
+    const std::string before = folder.empty() ? folder : folder + '/';
     std::error_code error;
     fs::directory_iterator entry(root_ / folder, error);
     while (!error && entry != fs::directory_iterator()) {
       const std::string name = entry->path().filename().string();
       if (!name.starts_with('.')) {
-        Visit(folder.empty() ? name : folder + '/' + name);
+        Visit(before + name);
       }
       entry.increment(error);
     }
