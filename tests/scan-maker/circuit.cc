@@ -119,12 +119,9 @@ Part MakePart(const RoleRecipe& recipe, const std::string& type, Numbering& numb
     part.value = halves.at(0);
     part.rating = halves.at(1);
   } else {
-    part.value = Split(type, '/')[0];
-    if (type.size() > 2 && type[type.size() - 2] == '/') {
-      part.section = type.back();
-    } else {
-      part.value = type;
-    }
+    const bool section = type.size() > 2 && type[type.size() - 2] == '/';
+    part.section = section ? type.back() : char{0};
+    part.value = section ? type.substr(0, type.size() - 2) : type;
     family = part.value;
   }
   part.designator =
@@ -137,6 +134,10 @@ bool IsTyped(PartClass part_class) {
 }
 
 }  // namespace
+
+std::string DesignatorOf(const Circuit& circuit, std::size_t stage, const std::string& role) {
+  return circuit.stages.at(stage).At(role).drawn_designator();
+}
 
 const Part& Stage::At(const std::string& role) const {
   for (const auto& [name, part] : parts) {
@@ -219,6 +220,9 @@ Circuit RandomCircuit(int stages, std::uint64_t seed) {
       {StageKind::kDiodeProbe, {"1N34A"}, "DETECTOR"},
       {StageKind::kTransistor, {"2N2222"}, "DRIVER"},
       {StageKind::kFullWaveSupply, {"5U4GB"}, "RECTIFIER"},
+      {StageKind::kHalfWaveSupply, {"35W4"}, "RECTIFIER"},
+      {StageKind::kCascode, {"6BQ7A/A", "6BQ7A/B"}, "R.F. AMPLIFIER"},
+      {StageKind::kHorizontalOutput, {"6BQ6GTB", "6AX4GT", "1B3GT"}, "HORIZONTAL OUTPUT"},
   };
   SeededRandom random(seed);
   std::vector<StagePlan> plan;

@@ -6,6 +6,7 @@
 
 #include "scan-maker/sheet.h"
 
+#include <cstddef>
 #include <cstdint>
 #include <map>
 #include <set>
@@ -120,6 +121,9 @@ Circuit RandomCircuit(int stages, std::uint64_t seed);
 
 // The parts as they are listed: sections joined, by class and number.
 std::vector<Part> ListedParts(const Circuit& circuit);
+
+// The designator of a part, as drawn, by its stage and what it does there.
+std::string DesignatorOf(const Circuit& circuit, std::size_t stage, const std::string& role);
 
 // Adds the circuit's designators and types to the book.
 void AddTerms(const Circuit& circuit, TermBook& book);

@@ -325,13 +325,17 @@ void Drawing::DrawWires() {
 }
 
 void Drawing::Letter(const Label& label) {
-  const bool turned_first = label.turnable && label.upright && random_.Unit() < style_.turned_share;
+  int first_turn = 0;
+  if (label.turnable && label.upright && random_.Unit() < style_.turned_share) {
+    // Drawings are read from below or from the right; some letterers forget it.
+    first_turn = random_.Unit() < 0.7 ? 270 : 90;
+  }
   LabelBlock block{label.part, label.upright, label.turnable, 0, 0, style_.text.cap_height_px};
   for (const Token& line : label.lines) {
     block.width = std::max(block.width, TextAdvance(line.text, style_.text));
   }
   block.height = block.cap_height * (1 + kLinePitch * (static_cast<double>(label.lines.size()) - 1));
-  const Placement best = PlaceLabel(block, obstacles_, turned_first);
+  const Placement best = PlaceLabel(block, obstacles_, first_turn);
   const double cap = style_.text.cap_height_px;
   double slip_x = 0;
   double slip_y = 0;

@@ -53,7 +53,7 @@ std::vector<Placement> UprightPlaces(const LabelBlock& block) {
   return places;
 }
 
-std::vector<Placement> TurnedPlaces(const LabelBlock& block) {
+std::vector<Placement> TurnedPlaces(const LabelBlock& block, int first_turn) {
   std::vector<Placement> places;
   if (!block.turnable || !block.upright) {
     return places;
@@ -61,7 +61,7 @@ std::vector<Placement> TurnedPlaces(const LabelBlock& block) {
   const double y = block.part.center_y() - block.width / 2;
   for (const double gap_caps : {0.45, 1.2}) {
     const double gap = gap_caps * block.cap_height;
-    for (const int turn : {270, 90}) {
+    for (const int turn : {first_turn, 360 - first_turn}) {
       places.push_back({Block(block.part.x - gap - block.height, y, block.height, block.width), turn});
       places.push_back({Block(block.part.right() + gap, y, block.height, block.width), turn});
     }
@@ -71,9 +71,9 @@ std::vector<Placement> TurnedPlaces(const LabelBlock& block) {
 
 }  // namespace
 
-Placement PlaceLabel(const LabelBlock& block, const Obstacles& obstacles, bool turned_first) {
-  std::vector<Placement> places = turned_first ? TurnedPlaces(block) : UprightPlaces(block);
-  const std::vector<Placement> others = turned_first ? UprightPlaces(block) : TurnedPlaces(block);
+Placement PlaceLabel(const LabelBlock& block, const Obstacles& obstacles, int first_turn) {
+  std::vector<Placement> places = first_turn == 0 ? UprightPlaces(block) : TurnedPlaces(block, first_turn);
+  const std::vector<Placement> others = first_turn == 0 ? TurnedPlaces(block, 270) : UprightPlaces(block);
   places.insert(places.end(), others.begin(), others.end());
   Placement best = places.front();
   best.cost = 1e12;

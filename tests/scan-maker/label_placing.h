@@ -33,9 +33,9 @@ struct Obstacles {
   std::vector<Box> wires;
 };
 
-// The first of the usual places that touches nothing, else the one that touches least. `turned_first` tries places
-// along the part before the others.
-Placement PlaceLabel(const LabelBlock& block, const Obstacles& obstacles, bool turned_first);
+// The first of the usual places that touches nothing, else the one that touches least. `first_turn` (0, 90 or 270
+// degrees) is tried before the others.
+Placement PlaceLabel(const LabelBlock& block, const Obstacles& obstacles, int first_turn);
 
 }  // namespace benchleaf::scanmaker
 

@@ -81,9 +81,10 @@ void DrawBody(Sheet& sheet, const Box& box, bool level, PartClass part_class) {
 
 void PutLabel(Sheet& sheet, const Box& body, bool level, const Part& part, const TextStyle& style, Obstacles& obstacles,
               SeededRandom& random) {
+  constexpr int kTurns[] = {0, 0, 90, 270};
   const Token token = TermToken("designator", part.designator);
   const LabelBlock block{body, !level, true, TextAdvance(token.text, style), style.cap_height_px, style.cap_height_px};
-  const Placement place = PlaceLabel(block, obstacles, random.Unit() < 0.5);
+  const Placement place = PlaceLabel(block, obstacles, kTurns[random.Whole(0, 3)]);
   double x = place.box.x;
   double y = place.box.y + style.cap_height_px;
   if (place.turn == 270) {

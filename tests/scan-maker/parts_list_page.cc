@@ -103,7 +103,7 @@ class ListPage {
   bool Put(const ListRow& row, bool with_next) {
     const double pitch = LinePitch(style_);
     const std::vector<std::vector<Token>> names =
-        BrokenDesignators(Shown(row.designators, style_.lettering), style_, columns_.designator.width - kPad);
+        BrokenDesignators(Shown(row.designators, style_.lettering), style_, columns_.designator.width - inset() - kPad);
     const std::vector<std::vector<Token>> words =
         Wrapped(Shown(row.description, style_.lettering), style_, columns_.description.width - 2 * kPad);
     const double lines = static_cast<double>(std::max(names.size(), words.size()));
@@ -125,9 +125,7 @@ class ListPage {
     return true;
   }
 
-  MadePage Take() {
-    return sheet_.Take("parts list", furniture_.printed_number());
-  }
+  MadePage Take() { return sheet_.Take("parts list", furniture_.printed_number()); }
 
  private:
   static constexpr double kPad = 16;  // px
@@ -234,7 +232,8 @@ class ListPage {
     const double step =
         style_.lettering == Lettering::kTypewriter ? TextAdvance(".", style_) : 0.62 * style_.cap_height_px;
     // On a common raster, as a typesetter's leaders are.
-    for (double x = columns_.left + step * static_cast<int>((from - columns_.left) / step + 1); x < to; x += step) {
+    for (double x = columns_.left + step * static_cast<int>((from - columns_.left) / step + 1); x + step < to;
+         x += step) {
       sheet_.Put(x, y, {"text", ".", {}}, style_);
     }
   }

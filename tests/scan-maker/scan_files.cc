@@ -3,6 +3,11 @@
 #include "scan-maker/jpeg_round_trip.h"
 #include "scan-maker/seeded_random.h"
 
+#include <cairo-pdf.h>
+#include <cairo.h>
+#include <png.h>
+#include <tiffio.h>
+
 #include <cmath>
 #include <cstddef>
 #include <cstdio>
@@ -10,11 +15,6 @@
 #include <map>
 #include <memory>
 #include <stdexcept>
-
-#include <cairo-pdf.h>
-#include <cairo.h>
-#include <png.h>
-#include <tiffio.h>
 
 namespace benchleaf::scanmaker {
 namespace {

@@ -21,9 +21,9 @@ struct HiddenWord {
 struct FilePage {
   GreyImage image;
   double dpi = 300;
-  bool one_bit = false;    // kept as black and white, darker than `threshold` is black
+  bool one_bit = false;  // kept as black and white, darker than `threshold` is black
   int threshold = 128;
-  int jpeg_quality = 55;   // where it is kept as JPEG
+  int jpeg_quality = 55;          // where it is kept as JPEG
   std::vector<HiddenWord> layer;  // of a PDF; behind the picture
 };
 

@@ -1,5 +1,6 @@
 #include "scan-maker/schematic_page.h"
 
+#include "scan-maker/page_furniture.h"
 #include "scan-maker/stage_drawings.h"
 
 #include <algorithm>
@@ -64,7 +65,11 @@ struct Marks {
     open = true;
     return std::string("TO ") + letter;
   }
+  // Nothing sent: the signal comes from outside.
   std::string Receive() {
+    if (!open) {
+      return "INPUT";
+    }
     open = false;
     return std::string("FR. ") + letter++;
   }
@@ -128,6 +133,12 @@ SchematicResult MakeSchematicPage(const Circuit& circuit, const SchematicSheet& 
   title.cap_height_px *= 1.5;
   paper.PutCentred(paper.width() / 2.0, paper.height() - kMarginPx - 40, sheet.title, title);
   paper.PutWords(kMarginPx, paper.height() - kMarginPx + 40, sheet.footer, style.text);
+  double note_y =
+      paper.height() - 2 * kMarginPx - kTitlePx - static_cast<double>(sheet.notes.size()) * LinePitch(style.text);
+  for (const std::string& note : sheet.notes) {
+    paper.PutWords(0.55 * paper.width(), note_y, note, style.text);
+    note_y += LinePitch(style.text);
+  }
   if (!sheet.page_number.empty()) {
     const double x = paper.width() - kMarginPx - TextAdvance(sheet.page_number, style.text);
     paper.PutWords(x, paper.height() - kMarginPx + 40, sheet.page_number, style.text);

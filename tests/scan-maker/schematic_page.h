@@ -19,6 +19,7 @@ struct SchematicSheet {
   std::string title;       // "FIG. 3  SCHEMATIC DIAGRAM, MODEL 512"
   std::string footer;      // at the foot, left
   std::string page_number;
+  std::vector<std::string> notes = {};  // lines at the lower right, where the rows of stages must leave room
 };
 
 // Stages that find no place on the sheet are left out; their number is the size of the circuit less `drawn`.

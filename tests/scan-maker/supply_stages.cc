@@ -41,7 +41,7 @@ void FullWave(Drawing& d, const Stage& s) {
   d.Core(18.6, 9, 31);
   d.Winding(20.2, 10, 22, true);
   d.Symbol(
-      {18.6, 20}, [](cairo_t*) {}, {-60, -260, 120, 540}, s.At("power"));
+      {18.6, 20}, [](cairo_t*) {}, {-60, -285, 120, 570}, s.At("power"));
   d.Wire({{20.8, 16}, {23, 16}});
   d.Ground({23, 16});
   d.Winding(20.2, 26, 31, true);

@@ -31,7 +31,10 @@ void DrawTube(Sheet& sheet, double x, double y, const Part& tube, const TextStyl
   // The key by which the socket is found.
   Circle(sheet.cairo(), x, y + kSocket - 12, 8);
   Centred(sheet, x, y - 10, TermToken("designator", tube.designator), style);
-  Centred(sheet, x, y + 35, TermToken("tube", tube.value), style);
+  // Double names must fit between the walls of the circle.
+  TextStyle fitted = style;
+  fitted.cap_height_px *= std::min(1.0, 1.6 * kSocket / TextAdvance(tube.value, style));
+  Centred(sheet, x, y + 35, TermToken("tube", tube.value), fitted);
   TextStyle small = style;
   small.cap_height_px *= 0.8;
   double line = y + kSocket + 34;
