@@ -31,8 +31,9 @@ bool IsDesignatorClass(std::string_view letters, const Rules::Tables& tables);
 
 // A text whose characters are put right where scans confuse them, when only one designator can come of it: "Ri7" is
 // R17, "$2" is S2. `sure` falls with each repair. A text that is a designator already comes back as it is.
-// `lone_strokes` also allows numbers made of look-alikes alone (RIO is R10): on drawings, never in running text.
-enum class LoneStrokes { kRefuse, kAllow };
+// `lone_strokes` also allows numbers made of look-alikes alone (RIO is R10): on drawings, and with small letters too in
+// a column of designators, never in running text.
+enum class LoneStrokes { kRefuse, kAllow, kAllowSmall };
 std::optional<Designator> RepairDesignator(std::string_view plain, const Rules::Tables& tables,
                                            LoneStrokes lone_strokes);
 

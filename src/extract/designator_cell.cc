@@ -18,8 +18,19 @@ bool IsWordBetween(const std::string& text, const Rules::Tables& tables) {
   return HasRole(word, ListRole::kRange, tables) || HasRole(word, ListRole::kAnd, tables);
 }
 
+bool AllDigits(std::string_view text) { return !text.empty() && std::all_of(text.begin(), text.end(), IsDigit); }
+
+// Whether two pieces are numbers of one cell between which a scan lost the comma.
+bool LostComma(const Piece& left, const Piece& right, double cap, const CellColumn& column) {
+  return column.right > 0 && right.box.right() < column.right && Gap(left, right) < 1.7 * cap &&
+         IsDigit(left.text.back()) && AllDigits(Trimmed(right.text)) && right.text.size() <= 4;
+}
+
 // Whether two pieces may be parts of one designator cell.
-bool MayJoin(const Piece& left, const Piece& right, double cap, const Rules::Tables& tables) {
+bool MayJoin(const Piece& left, const Piece& right, double cap, const Rules::Tables& tables, const CellColumn& column) {
+  if (LostComma(left, right, cap, column)) {
+    return true;
+  }
   const double gap = Gap(left, right) / cap;
   const bool between = IsSeparator(left.text.back()) || IsSeparator(right.text.front()) ||
                        IsWordBetween(left.text, tables) || IsWordBetween(right.text, tables);
@@ -32,10 +43,12 @@ bool MayJoin(const Piece& left, const Piece& right, double cap, const Rules::Tab
 }
 
 // The text with words between made signs, so that R1 THRU R8 becomes R1-R8.
-std::string CellText(const std::vector<Piece>& pieces, std::size_t from, std::size_t count,
-                     const Rules::Tables& tables) {
+std::string CellText(const std::vector<Piece>& pieces, std::size_t from, std::size_t count, double cap,
+                     const Rules::Tables& tables, const CellColumn& column) {
   std::string text;
   for (std::size_t i = from; i < from + count; ++i) {
+    const bool lost = i > from && LostComma(pieces[i - 1], pieces[i], cap, column);
+    text += lost ? "," : "";
     const std::string word = ListWord(pieces[i].text);
     text += HasRole(word, ListRole::kRange, tables) ? "-" : HasRole(word, ListRole::kAnd, tables) ? "," : pieces[i].text;
   }
@@ -55,14 +68,14 @@ std::string WithoutEdges(std::string text) {
 }  // namespace
 
 std::optional<DesignatorCell> DesignatorCellAt(const std::vector<Piece>& pieces, std::size_t from, double cap,
-                                               const Rules::Tables& tables, const Designator* previous) {
+                                               const Rules::Tables& tables, const CellColumn& column) {
   std::size_t most = 1;
   while (from + most < pieces.size() && most < kMostPieces &&
-         MayJoin(pieces[from + most - 1], pieces[from + most], cap, tables)) {
+         MayJoin(pieces[from + most - 1], pieces[from + most], cap, tables, column)) {
     ++most;
   }
   for (std::size_t count = most; count > 0; --count) {
-    const std::string text = WithoutEdges(CellText(pieces, from, count, tables));
+    const std::string text = WithoutEdges(CellText(pieces, from, count, cap, tables, column));
     if (text.empty()) {
       continue;
     }
@@ -71,7 +84,7 @@ std::optional<DesignatorCell> DesignatorCellAt(const std::vector<Piece>& pieces,
         IsValueUnit(Trimmed(pieces[from + count].text)) && Gap(pieces[from + count - 1], pieces[from + count]) < 2 * cap) {
       continue;
     }
-    if (auto designators = ExpandDesignators(text, tables, RangeStyle::kList, previous)) {
+    if (auto designators = ExpandDesignators(text, tables, RangeStyle::kList, column.previous, column.lone_strokes)) {
       return DesignatorCell{std::move(*designators), from, count};
     }
     for (const std::string& alternative : pieces[from].alternatives) {

@@ -98,7 +98,8 @@ bool AddRange(const Designator& to, RangeStyle style, std::vector<Designator>& d
 }  // namespace
 
 std::optional<std::vector<Designator>> ExpandDesignators(std::string_view plain, const Rules::Tables& tables,
-                                                         RangeStyle style, const Designator* previous) {
+                                                         RangeStyle style, const Designator* previous,
+                                                         LoneStrokes lone_strokes) {
   if (plain.size() > 120) {
     return std::nullopt;
   }
@@ -109,7 +110,7 @@ std::optional<std::vector<Designator>> ExpandDesignators(std::string_view plain,
   std::vector<Designator> designators;
   for (const Item& item : *items) {
     const Designator* before = designators.empty() ? previous : &designators.back();
-    auto whole = RepairDesignator(item.text, tables, LoneStrokes::kRefuse);
+    auto whole = RepairDesignator(item.text, tables, lone_strokes);
     const bool inherited = !whole;
     if (!whole && before != nullptr) {
       whole = Inherited(item.text, *before, tables);

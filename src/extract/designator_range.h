@@ -19,7 +19,8 @@ enum class RangeStyle { kList, kDrawing };
 // fit. Words for "to" and "and" may stand for the signs. `previous` gives letters and number to a text that goes on
 // from the row above ("17,21", or "B" for a section of C1A).
 std::optional<std::vector<Designator>> ExpandDesignators(std::string_view plain, const Rules::Tables& tables,
-                                                         RangeStyle style, const Designator* previous = nullptr);
+                                                         RangeStyle style, const Designator* previous = nullptr,
+                                                         LoneStrokes lone_strokes = LoneStrokes::kRefuse);
 
 }  // namespace benchleaf::extract
 

@@ -104,8 +104,9 @@ std::optional<Designator> RepairDesignator(std::string_view plain, const Rules::
       // CI may be C1, but "is" and "so" are words, and SECTION VI is a number of its own.
       const bool plain_strokes = std::all_of(characters.begin() + static_cast<std::ptrdiff_t>(count), characters.end(),
                                              [&](const auto& c) { return LookAlikeOf(c, tables).sure; });
-      if (lone_strokes == LoneStrokes::kRefuse || known->second < 0.95 || count > 2 || sure < 0.75 || !plain_strokes ||
-          !IsUpper(plain.front())) {
+      const bool small = lone_strokes == LoneStrokes::kAllowSmall;
+      if (lone_strokes == LoneStrokes::kRefuse || (known->second < 0.95 && !small) || count > 2 || sure < 0.7 ||
+          !plain_strokes || (!IsUpper(plain.front()) && !small)) {
         continue;
       }
       sure *= kOnlyLookAlikes;

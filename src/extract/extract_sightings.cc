@@ -69,10 +69,11 @@ std::vector<Sighting> ExtractSightings(const PageReading& reading, const Rules& 
   const std::vector<extract::ListPageRow> rows = extract::ReadListPage(reading, tables, no_assembly);
   const bool list = !rows.empty();
   std::vector<extract::Piece> pieces = extract::PiecesOf(reading);
+  const double cap = extract::CapHeight(reading);
   if (list) {
-    pieces = extract::WithoutLeaders(pieces);
+    pieces = extract::WithoutLeaders(pieces, cap);
   }
-  extract::PageSense sense = extract::SenseOf(pieces, list, extract::CapHeight(reading), tables);
+  extract::PageSense sense = extract::SenseOf(pieces, list, cap, tables);
   NoteTubeRows(rows, sense);
 
   const std::vector<PageTerm> row_terms = TermsOfRows(rows);

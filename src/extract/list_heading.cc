@@ -2,6 +2,7 @@
 
 #include "extract/designator.h"
 #include "extract/list_words.h"
+#include "extract/look_alikes.h"
 #include "extract/plain_text.h"
 
 #include <algorithm>
@@ -22,6 +23,22 @@ std::optional<std::string> AssemblyDesignator(const std::string& word, const Rul
     return std::nullopt;
   }
   return designator->Text();
+}
+
+// The same behind a word that announces it, where a stroke for the figure is put right: ASSEMBLY AL is assembly A1.
+std::optional<std::string> AnnouncedAssembly(const std::string& word, const Rules::Tables& tables) {
+  if (word.size() < 2 || word.size() > 3 || word[0] != 'A') {
+    return AssemblyDesignator(word, tables);
+  }
+  std::string right = "A";
+  for (std::size_t i = 1; i < word.size(); ++i) {
+    const char figure = IsDigit(word[i]) ? word[i] : LookAlikeOf(std::string(1, word[i]), tables).digit;
+    if (figure == 0) {
+      return AssemblyDesignator(word, tables);
+    }
+    right += figure;
+  }
+  return AssemblyDesignator(right, tables);
 }
 
 bool IsShortNumber(const std::string& word) {
@@ -52,7 +69,7 @@ std::optional<std::string> AssemblyHeading(const std::vector<std::string>& words
   // UNIT 2, ASSEMBLY A4, ASSY NO. A4
   if (HasRole(words[0], ListRole::kUnit, tables) && words.size() > 1) {
     const std::size_t at = words[1] == "NO" && words.size() > 2 ? 2 : 1;
-    if (auto assembly = AssemblyDesignator(words[at], tables)) {
+    if (auto assembly = AnnouncedAssembly(words[at], tables)) {
       return assembly;
     }
     if (IsShortNumber(words[at])) {

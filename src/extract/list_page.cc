@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <iterator>
 #include <utility>
 
 namespace benchleaf::extract {
@@ -39,20 +40,30 @@ bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines) {
   return (designators >= 2 || item_list) && told * 10 >= rows.size() * 6 && rows.size() * 5 >= lines;
 }
 
-}  // namespace
-
-std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::Tables& tables, std::string& assembly) {
+// The upright pieces, without leaders, those put together that a reader took apart.
+std::vector<Piece> ListPieces(const PageReading& reading, double cap, const Rules::Tables& tables) {
   std::vector<Piece> upright;
   for (Piece& piece : PiecesOf(reading)) {
     if (piece.turn == 0) {
       upright.push_back(std::move(piece));
     }
   }
+  std::vector<Piece> pieces;
+  for (Line& line : JoinLines(WithoutLeaders(upright, cap))) {
+    JoinByAlternatives(line, tables);
+    pieces.insert(pieces.end(), std::make_move_iterator(line.pieces.begin()), std::make_move_iterator(line.pieces.end()));
+  }
+  return pieces;
+}
+
+}  // namespace
+
+std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::Tables& tables, std::string& assembly) {
   const double cap = CapHeight(reading);
   std::vector<ListPageRow> rows;
   std::string in_force = assembly;
   std::size_t lines = 0;
-  for (const ListBand& band : FindTables(WithoutLeaders(upright), cap, tables)) {
+  for (const ListBand& band : FindTables(ListPieces(reading, cap, tables), cap, tables)) {
     if (band.heading) {
       if (auto heading = AssemblyHeading(WordsOf(band.heading->pieces), tables)) {
         in_force = *heading;

@@ -1,10 +1,12 @@
 #include "extract/list_pieces.h"
 
+#include "extract/look_alikes.h"
 #include "extract/plain_text.h"
 
 #include <cstddef>
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace benchleaf::extract {
 namespace {
@@ -17,10 +19,12 @@ bool IsLeader(char c) { return kLeaders.find(c) != std::string_view::npos; }
 // Where the run of leader characters from `at` ends, or `at` when it is too short to be a leader.
 std::size_t LeaderEnd(std::string_view text, std::size_t at) {
   std::size_t end = at;
+  bool underline = false;
   while (end < text.size() && IsLeader(text[end])) {
+    underline = underline || text[end] == '_';
     ++end;
   }
-  return end - at >= 3 ? end : at;
+  return end - at >= 3 || underline ? end : at;
 }
 
 bool IsRepetition(std::string_view text) { return text == "''" || text == ",," || text == "\""; }
@@ -48,6 +52,23 @@ Piece Part(const Piece& whole, std::size_t from, std::size_t to) {
   return part;
 }
 
+// A row of dots read as small letters is lower than any word.
+bool IsLowWord(const Piece& piece, double cap) {
+  return piece.box.height < 0.55 * cap && piece.text.size() > 1 &&
+         piece.text.find_first_of("0123456789\"") == std::string::npos && !IsRepetition(piece.text);
+}
+
+// Letters and figures alone, look-alikes folded.
+std::string Bones(std::string_view text, const Rules::Tables& tables) {
+  std::string bones;
+  for (const char c : text) {
+    if (IsAlnum(c)) {
+      bones += c;
+    }
+  }
+  return Folded(bones, tables);
+}
+
 void AddPart(const Piece& whole, std::size_t from, std::size_t to, std::vector<Piece>& parts) {
   const std::string_view text = WithoutRules(std::string_view(whole.text).substr(from, to - from));
   if (text.empty() || (text.find_first_not_of(kLeaders) == std::string_view::npos && !IsRepetition(text))) {
@@ -59,9 +80,12 @@ void AddPart(const Piece& whole, std::size_t from, std::size_t to, std::vector<P
 
 }  // namespace
 
-std::vector<Piece> WithoutLeaders(const std::vector<Piece>& pieces) {
+std::vector<Piece> WithoutLeaders(const std::vector<Piece>& pieces, double cap) {
   std::vector<Piece> parts;
   for (const Piece& piece : pieces) {
+    if (IsLowWord(piece, cap)) {
+      continue;
+    }
     std::size_t from = 0;
     for (std::size_t at = 0; at < piece.text.size();) {
       const std::size_t end = LeaderEnd(piece.text, at);
@@ -79,6 +103,30 @@ std::vector<Piece> WithoutLeaders(const std::vector<Piece>& pieces) {
     AddPart(piece, from, piece.text.size(), parts);
   }
   return parts;
+}
+
+void JoinByAlternatives(Line& line, const Rules::Tables& tables) {
+  constexpr std::size_t kMostPieces = 5;
+  for (std::size_t at = 0; at < line.pieces.size(); ++at) {
+    for (const std::string& alternative : line.pieces[at].alternatives) {
+      const std::string wanted = Bones(alternative, tables);
+      std::string bones = Bones(line.pieces[at].text, tables);
+      std::size_t count = 1;
+      while (bones.size() < wanted.size() && count < kMostPieces && at + count < line.pieces.size()) {
+        bones += Bones(line.pieces[at + count].text, tables);
+        ++count;
+      }
+      if (count == 1 || bones != wanted) {
+        continue;
+      }
+      Piece whole = Joined(line.pieces, at, count);
+      whole.text = alternative;
+      line.pieces[at] = std::move(whole);
+      line.pieces.erase(line.pieces.begin() + static_cast<std::ptrdiff_t>(at) + 1,
+                        line.pieces.begin() + static_cast<std::ptrdiff_t>(at + count));
+      break;
+    }
+  }
 }
 
 }  // namespace benchleaf::extract

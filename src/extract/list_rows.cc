@@ -71,18 +71,23 @@ class RowBuilder {
   std::optional<DesignatorCell> FindCell(const Line& line) const {
     for (std::size_t at = 0; at < line.pieces.size(); ++at) {
       if (InDesignatorColumn(line.pieces[at]) && BeginsColumn(line.pieces, at, cap_)) {
-        if (auto cell = DesignatorCellAt(line.pieces, at, cap_, tables_)) {
+        if (auto cell = DesignatorCellAt(line.pieces, at, cap_, tables_, {nullptr, LoneStrokes::kAllowSmall, CellsRight()})) {
           return cell;
         }
         const Designator* last = LastDesignator();
         if (last != nullptr && (wants_more_ || line.pieces.size() == 1) && Near(line)) {
-          if (auto cell = DesignatorCellAt(line.pieces, at, cap_, tables_, last)) {
+          if (auto cell = DesignatorCellAt(line.pieces, at, cap_, tables_, {last, LoneStrokes::kRefuse, CellsRight()})) {
             return cell;
           }
         }
       }
     }
     return std::nullopt;
+  }
+
+  // Where the designators' cells end at the latest.
+  int CellsRight() const {
+    return table_.order == ColumnOrder::kDesignatorFirst ? description_left_ - static_cast<int>(0.5 * cap_) : 0;
   }
 
   const Designator* LastDesignator() const {
@@ -155,13 +160,12 @@ class RowBuilder {
     return true;
   }
 
-  // A short word with a figure in the designators' column that is no designator: kept for RepairByNumbering.
+  // A short word in the designators' column that is no designator: kept for RepairByNumbering.
   bool TakeSpoiled(const Line& line) {
     for (std::size_t at = 0; at < line.pieces.size(); ++at) {
       const Piece& piece = line.pieces[at];
       const std::string text = Trimmed(piece.text);
-      const bool shaped = text.size() >= 2 && text.size() <= 7 && text.find_first_of("0123456789lIO") != std::string::npos &&
-                          !std::all_of(text.begin(), text.end(), [](char c) { return IsDigit(c) || c == '.'; });
+      const bool shaped = text.size() >= 2 && text.size() <= 7;
       if (std::abs(piece.box.x - table_.designator_left) <= 1.2 * cap_ && InDesignatorColumn(piece) && shaped &&
           BeginsColumn(line.pieces, at, cap_) && line.pieces.size() > 1 && text.find('-') == std::string::npos) {
         ListRow row;

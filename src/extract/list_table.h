@@ -39,9 +39,16 @@ struct DesignatorCell {
   std::size_t count = 0;  // pieces: more than one for R1 THRU R8, and for letters spaced out
 };
 
+// What is known of the column in which a designator cell is looked for.
+struct CellColumn {
+  const Designator* previous = nullptr;  // of the row above, when the cell may go on from it
+  LoneStrokes lone_strokes = LoneStrokes::kRefuse;
+  int right = 0;  // px: figures that end left of it belong to the cell even without commas; 0 when that is not known
+};
+
 // The designators that the pieces from `from` on spell; nothing when they spell none.
 std::optional<DesignatorCell> DesignatorCellAt(const std::vector<Piece>& pieces, std::size_t from, double cap,
-                                               const Rules::Tables& tables, const Designator* previous = nullptr);
+                                               const Rules::Tables& tables, const CellColumn& column = {});
 
 // Whether a piece begins a column: free space, or nothing, is to its left.
 bool BeginsColumn(const std::vector<Piece>& pieces, std::size_t at, double cap);

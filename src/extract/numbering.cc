@@ -6,13 +6,16 @@
 #include <array>
 #include <charconv>
 #include <cstddef>
+#include <limits>
 #include <numeric>
+#include <optional>
 
 namespace benchleaf::extract {
 namespace {
 
-constexpr int kWidestHole = 6;          // more missing numbers between two rows prove nothing
-constexpr double kByNumbering = 0.75;   // how sure a designator is that only its place tells
+constexpr int kWidestHole = 12;        // more numbers between two rows prove nothing
+constexpr double kByNumbering = 0.75;  // how sure a designator is that only its place tells
+constexpr std::size_t kLongest = 20;   // characters of a designator's cell
 
 int NumberOf(const Designator& designator) {
   int number = 0;
@@ -20,7 +23,14 @@ int NumberOf(const Designator& designator) {
   return number;
 }
 
-constexpr std::size_t kLongest = 20;  // characters of a designator's cell
+// Characters beyond ASCII as '?', so that a distance counts each once.
+std::string OneByteEach(const std::string& text) {
+  std::string plain;
+  for (const std::string& character : Characters(text)) {
+    plain += character.size() == 1 ? character : "?";
+  }
+  return plain;
+}
 
 // Levenshtein's distance. REQUIRES: both at most kLongest long.
 std::size_t Distance(const std::string& a, const std::string& b) {
@@ -38,64 +48,187 @@ std::size_t Distance(const std::string& a, const std::string& b) {
   return row[b.size()];
 }
 
-bool IsPlain(const ListRow& row) { return !row.designators.empty(); }
+bool Stands(const ListRow& row) { return !row.designators.empty(); }
 
-// Whether the row's designator stands where counting upwards has it between the two.
-bool Fits(const ListRow& row, const Designator& above, const Designator& below) {
-  const Designator& own = row.designators.front();
-  return own.letters == above.letters && NumberOf(own) >= NumberOf(above) && NumberOf(own) <= NumberOf(below);
+// Whether `below` may follow `above` in a list that counts upwards.
+bool Follows(const Designator& above, const Designator& below) {
+  return above.letters != below.letters || NumberOf(below) > NumberOf(above) ||
+         (NumberOf(below) == NumberOf(above) && below.suffix > above.suffix);
 }
 
-// The one designator between `above` and `below` that the text may have been; nothing when there are none or several.
-std::optional<Designator> Between(const std::string& text, const Designator& above, const Designator& below,
-                                  const Rules::Tables& tables) {
-  const int from = NumberOf(above);
-  const int to = NumberOf(below);
-  const std::string folded = Folded(Trimmed(PlainText(text)), tables);
-  if (folded.size() > kLongest) {
-    return std::nullopt;
-  }
-  std::optional<Designator> best;
-  std::size_t best_distance = to - from == 2 ? 3 : 2;  // with one possibility, one more character may be spoiled
-  bool tie = false;
-  for (int number = from + 1; number < to; ++number) {
-    const std::string candidate = above.assembly + above.letters + std::to_string(number);
-    if (candidate.size() > kLongest) {
-      return std::nullopt;
+// Repairs the rows of one table.
+class Numbering {
+ public:
+  Numbering(std::vector<ListRow>& rows, const Rules::Tables& tables) : rows_(rows), tables_(tables) {}
+
+  void Repair() {
+    const bool counts_up = CountsUp();
+    for (std::size_t from = 0; from < rows_.size();) {
+      if (!Doubtful(from, counts_up)) {
+        ++from;
+        continue;
+      }
+      std::size_t to = from + 1;
+      while (to < rows_.size() && Doubtful(to, counts_up)) {
+        ++to;
+      }
+      if (from > 0 && to < rows_.size() && SameAssembly(from - 1, to)) {
+        RepairRun(from, to);
+      }
+      for (std::size_t i = from; i < to; ++i) {
+        ReadAsItLooks(rows_[i]);
+      }
+      from = to;
     }
-    const std::size_t distance = Distance(folded, Folded(candidate, tables));
-    tie = tie || (best && distance == best_distance);
-    if (distance < best_distance && distance < candidate.size() - 1) {
-      best_distance = distance;
-      best = Designator{above.assembly, above.letters, std::to_string(number), {}, kByNumbering};
-      tie = false;
+  }
+
+ private:
+  // Whether nearly every row counts on from the one above: then one that does not was misread.
+  bool CountsUp() const {
+    std::size_t pairs = 0;
+    std::size_t ascending = 0;
+    for (std::size_t i = 1; i < rows_.size(); ++i) {
+      if (Stands(rows_[i - 1]) && Stands(rows_[i])) {
+        ++pairs;
+        ascending += Follows(rows_[i - 1].designators.back(), rows_[i].designators.front()) ? 1U : 0U;
+      }
+    }
+    return pairs >= 4 && ascending * 10 >= pairs * 8;
+  }
+
+  bool Doubtful(std::size_t i, bool counts_up) const {
+    const ListRow& row = rows_[i];
+    if (row.designator_text.empty() || row.designators.size() > 1) {
+      return false;
+    }
+    if (!Stands(row)) {
+      return true;
+    }
+    if (!counts_up || i == 0 || i + 1 == rows_.size() || !Stands(rows_[i - 1]) || !Stands(rows_[i + 1])) {
+      return false;
+    }
+    const Designator& above = rows_[i - 1].designators.back();
+    const Designator& own = row.designators.front();
+    const Designator& below = rows_[i + 1].designators.front();
+    // The last of its class, far ahead of the one above: R10, R111, S1.
+    if (above.letters == own.letters && own.letters != below.letters) {
+      return NumberOf(own) > NumberOf(above) + 5 * kWidestHole;
+    }
+    // Out of step, while the rows above and below are in step with each other.
+    const bool in_step = above.letters == own.letters && own.letters == below.letters && Follows(above, own) &&
+                         Follows(own, below);
+    return above.letters == below.letters && NumberOf(below) > NumberOf(above) + 1 && !in_step;
+  }
+
+  bool SameAssembly(std::size_t from, std::size_t to) const {
+    for (std::size_t i = from; i <= to; ++i) {
+      if (rows_[i].assembly != rows_[from].assembly) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  // What may stand between two designators, in order.
+  static std::vector<Designator> Possible(const Designator& above, const Designator& below, std::size_t count) {
+    std::vector<Designator> possible;
+    const auto add = [&](const Designator& like, int first, int last) {
+      for (int number = first; number <= last; ++number) {
+        possible.push_back({like.assembly, like.letters, std::to_string(number), {}, kByNumbering});
+      }
+    };
+    const int more = static_cast<int>(count);
+    if (above.letters == below.letters) {
+      if (NumberOf(below) - NumberOf(above) <= kWidestHole) {
+        add(above, NumberOf(above) + 1, NumberOf(below) - 1);
+      }
+    } else {
+      // The class ends somewhere in between.
+      add(above, NumberOf(above) + 1, NumberOf(above) + more);
+      add(below, std::max(1, NumberOf(below) - more), NumberOf(below) - 1);
+    }
+    return possible;
+  }
+
+  // Rows [from, to) get the rising sequence of possible designators that looks most like what was read.
+  void RepairRun(std::size_t from, std::size_t to) {
+    if (!Stands(rows_[from - 1]) || !Stands(rows_[to])) {
+      return;
+    }
+    const std::size_t count = to - from;
+    const std::vector<Designator> possible =
+        Possible(rows_[from - 1].designators.back(), rows_[to].designators.front(), count);
+    if (possible.size() < count) {
+      return;
+    }
+    // cost[i][j]: least distance of the first i rows when they use only the first j possibilities.
+    constexpr std::size_t kNever = std::numeric_limits<std::size_t>::max() / 2;
+    std::vector<std::vector<std::size_t>> cost(count + 1, std::vector<std::size_t>(possible.size() + 1, 0));
+    for (std::size_t i = 1; i <= count; ++i) {
+      cost[i][0] = kNever;
+      for (std::size_t j = 1; j <= possible.size(); ++j) {
+        cost[i][j] = std::min(cost[i][j - 1], cost[i - 1][j - 1] + DistanceTo(rows_[from + i - 1], possible[j - 1]));
+      }
+    }
+    const bool forced = possible.size() == count;
+    std::size_t j = possible.size();
+    for (std::size_t i = count; i > 0; --i) {
+      while (cost[i][j] == cost[i][j - 1]) {
+        --j;
+      }
+      const std::size_t distance = DistanceTo(rows_[from + i - 1], possible[j - 1]);
+      const bool alone = forced || IsOnlyOne(rows_[from + i - 1], possible, distance);
+      if (alone && distance <= (forced ? 2U : 1U) && distance < possible[j - 1].Text().size()) {
+        rows_[from + i - 1].designators = {possible[j - 1]};
+      }
+      --j;
     }
   }
-  return tie ? std::nullopt : best;
-}
+
+  // What numbering cannot tell is read with every look-alike for a figure, and is unsure.
+  void ReadAsItLooks(ListRow& row) const {
+    if (Stands(row)) {
+      return;
+    }
+    const std::string text = Trimmed(PlainText(row.designator_text));
+    const std::size_t letters = std::min(text.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"), text.size());
+    for (std::size_t count = std::min<std::size_t>(letters, 3); count > 0; --count) {
+      std::string designator = Upper(text.substr(0, count));
+      if (!IsDesignatorClass(designator, tables_) || count == text.size()) {
+        continue;
+      }
+      for (const std::string& character : Characters(text.substr(count))) {
+        const char digit = character.size() == 1 && IsDigit(character[0]) ? character[0] : LookAlikeOf(character, tables_).digit;
+        designator += digit == 0 ? '?' : digit;
+      }
+      if (auto read = ParseDesignator(designator, tables_)) {
+        constexpr double kUnsure = 0.4;
+        read->sure = kUnsure;
+        row.designators = {*read};
+        return;
+      }
+    }
+  }
+
+  // Whether no other possibility looks as much like the row's text.
+  bool IsOnlyOne(const ListRow& row, const std::vector<Designator>& possible, std::size_t distance) const {
+    return std::count_if(possible.begin(), possible.end(), [&](const Designator& designator) {
+             return DistanceTo(row, designator) <= distance;
+           }) == 1;
+  }
+
+  std::size_t DistanceTo(const ListRow& row, const Designator& designator) const {
+    const std::string read = Folded(OneByteEach(Trimmed(PlainText(row.designator_text))), tables_);
+    const std::string wanted = Folded(designator.Text(), tables_);
+    return read.size() > kLongest || wanted.size() > kLongest ? kLongest : Distance(read, wanted);
+  }
+
+  std::vector<ListRow>& rows_;
+  const Rules::Tables& tables_;
+};
 
 }  // namespace
 
-void RepairByNumbering(std::vector<ListRow>& rows, const Rules::Tables& tables) {
-  for (std::size_t i = 1; i + 1 < rows.size(); ++i) {
-    ListRow& row = rows[i];
-    const ListRow& before = rows[i - 1];
-    const ListRow& after = rows[i + 1];
-    if (row.designator_text.empty() || row.designators.size() > 1 || !IsPlain(before) || !IsPlain(after) ||
-        before.assembly != row.assembly || after.assembly != row.assembly) {
-      continue;
-    }
-    const Designator& above = before.designators.back();
-    const Designator& below = after.designators.front();
-    const int hole = NumberOf(below) - NumberOf(above);
-    if (above.letters != below.letters || above.assembly != below.assembly || hole < 2 || hole > kWidestHole ||
-        (IsPlain(row) && Fits(row, above, below))) {
-      continue;
-    }
-    if (auto designator = Between(row.designator_text, above, below, tables)) {
-      row.designators = {*designator};
-    }
-  }
-}
+void RepairByNumbering(std::vector<ListRow>& rows, const Rules::Tables& tables) { Numbering(rows, tables).Repair(); }
 
 }  // namespace benchleaf::extract

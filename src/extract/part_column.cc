@@ -131,7 +131,7 @@ std::optional<PartCell> PartColumn::Spoiled(const ListRow& row) const {
       }
       for (std::size_t length = count; length > 0; --length) {
         const Piece joined = Joined(pieces, from, length);
-        const std::string text = Trimmed(joined.text);
+        const std::string text = joined.text;
         if (std::string right = PutRight(text); !right.empty()) {
           return PartCell{right, line, from, length, joined.box, joined.confidence * kPutRight};
         }

@@ -3,12 +3,16 @@
 #include "extract/look_alikes.h"
 #include "extract/plain_text.h"
 
+#include <algorithm>
 #include <cstddef>
+#include <utility>
+#include <vector>
 
 namespace benchleaf::extract {
 namespace {
 
 constexpr std::size_t kLongest = 24;
+constexpr std::string_view kDashes = "-_~=.,:' ";
 
 // The capital that a misread figure stands for.
 char LetterOfFigure(char figure) {
@@ -53,26 +57,39 @@ std::string ShapeOf(std::string_view text) {
 }
 
 std::string FittedToShape(std::string_view text, std::string_view shape, const Rules::Tables& tables) {
-  const auto characters = Characters(text);
-  if (characters.size() != shape.size()) {
+  std::vector<std::string> characters;
+  for (std::string& character : Characters(text)) {
+    if (character.find_first_of(kDashes) == std::string::npos) {
+      characters.push_back(std::move(character));
+    }
+  }
+  const auto signs = static_cast<std::size_t>(std::count_if(shape.begin(), shape.end(), [](char c) {
+    return kDashes.find(c) != std::string_view::npos;
+  }));
+  const std::size_t wanted = shape.size() - signs;
+  const bool stroke = characters.size() == wanted + 1 && LookAlikeOf(characters.front(), tables).fold == '1';
+  if (characters.size() != wanted + (stroke ? 1U : 0U)) {
     return {};
   }
   std::string fitted;
-  for (std::size_t i = 0; i < shape.size(); ++i) {
-    const std::string& character = characters[i];
+  std::size_t at = stroke ? 1 : 0;
+  for (const char form : shape) {
+    if (kDashes.find(form) != std::string_view::npos) {
+      fitted += form;
+      continue;
+    }
+    const std::string& character = characters[at++];
     const char c = character.size() == 1 ? character.front() : '\0';
     char right = 0;
-    if (shape[i] == '9') {
+    if (form == '9') {
       right = IsDigit(c) ? c : LookAlikeOf(character, tables).digit;
-    } else if (shape[i] == 'A') {
+    } else if (form == 'A') {
       right = IsLetter(c) ? ToUpper(c) : IsDigit(c) ? LetterOfFigure(c) : LookAlikeOf(character, tables).letter;
-    } else if (c == shape[i] || (shape[i] == '-' && (c == '_' || c == '~' || c == '=' || c == '.'))) {
-      right = shape[i];
     }
-    if (right == 0) {
+    if (right == 0 && c != form) {
       return {};
     }
-    fitted += right;
+    fitted += right == 0 ? form : right;
   }
   return fitted;
 }

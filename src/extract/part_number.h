@@ -20,7 +20,8 @@ double SureOfPartNumber(std::string_view text, const Rules::Tables& tables, Part
 std::string ShapeOf(std::string_view text);
 
 // The text with look-alikes exchanged so that it has the shape, or "" when it cannot have it. Figures and letters that
-// are right already stay.
+// are right already stay. Dashes that were lost come back, doubled ones go, and so does one stroke too many in front,
+// which is a ruled line.
 std::string FittedToShape(std::string_view text, std::string_view shape, const Rules::Tables& tables);
 
 }  // namespace benchleaf::extract

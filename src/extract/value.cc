@@ -126,6 +126,9 @@ Number NumberAtFront(std::string_view text) {
   if (figures == 0 || figures > kMostFigures) {
     return {};
   }
+  if (!dot && figures > 1 && digits.front() == '0') {
+    digits.insert(0, "0.");  // no number begins with a nought: its dot was lost
+  }
   if (at + 1 < text.size() && text[at] == '/' && !dot && figures <= 2 && IsDigit(text[at + 1])) {
     std::size_t end = at + 1;
     std::string below;
@@ -157,6 +160,22 @@ std::optional<Value> ParseRkm(const std::string& text) {
   return Value{text, unit->quantity, size * unit->factor, true};
 }
 
+// 80-20MFD, 40/40/20UF: the sections of one capacitor. The magnitude is that of the first.
+std::optional<Value> ParseSections(const std::string& text) {
+  const std::size_t end = text.find_first_not_of("0123456789-/.");
+  const std::size_t joint = text.find_first_of("-/");
+  if (end == std::string::npos || joint == std::string::npos || joint == 0 || joint + 1 >= end) {
+    return std::nullopt;
+  }
+  const Unit* unit = UnitNamed(std::string_view(text).substr(end));
+  const Number first = NumberAtFront(std::string_view(text).substr(0, joint));
+  if (unit == nullptr || unit->quantity != Quantity::kCapacitance || unit->text.size() < 2 || first.length != joint ||
+      !IsDigit(text[end - 1]) || !IsDigit(text[joint + 1])) {
+    return std::nullopt;
+  }
+  return Value{text, unit->quantity, first.size * unit->factor, false};
+}
+
 }  // namespace
 
 std::optional<Value> ParseValue(std::string_view plain) {
@@ -166,6 +185,9 @@ std::optional<Value> ParseValue(std::string_view plain) {
   const std::string text = Upper(plain);
   if (auto rkm = ParseRkm(text)) {
     return rkm;
+  }
+  if (auto sections = ParseSections(text)) {
+    return sections;
   }
   const std::size_t sign = text[0] == '+' || text[0] == '-' ? 1 : 0;
   const Number number = NumberAtFront(std::string_view(text).substr(sign));
@@ -181,10 +203,18 @@ std::optional<Value> ParseValue(std::string_view plain) {
   if (unit == nullptr || (sign == 1 && unit->quantity != Quantity::kVoltage)) {
     return std::nullopt;
   }
-  return Value{text.substr(0, sign + number.length) + unit_text, unit->quantity, number.size * unit->factor, false};
+  const bool lost_dot = text[sign] == '0' && number.length > 1 && IsDigit(text[sign + 1]);
+  return Value{(lost_dot ? "." : "") + text.substr(0, sign + number.length) + unit_text, unit->quantity, number.size * unit->factor, false};
 }
 
-bool IsValueNumber(std::string_view plain) { return !plain.empty() && NumberAtFront(plain).length == plain.size(); }
+bool IsValueNumber(std::string_view plain) {
+  // The sections of one capacitor count as a number: 80-20.
+  const std::size_t joint = plain.find('-');
+  if (joint != std::string_view::npos && joint > 0 && joint + 1 < plain.size()) {
+    return NumberAtFront(plain.substr(0, joint)).length == joint && IsValueNumber(plain.substr(joint + 1));
+  }
+  return !plain.empty() && NumberAtFront(plain).length == plain.size();
+}
 
 bool IsValueUnit(std::string_view plain) {
   std::string text = Upper(plain);
