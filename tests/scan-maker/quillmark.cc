@@ -155,7 +155,7 @@ std::vector<SampleFile> QuillmarkFiles() {
   for (std::size_t i = 0; i < lists.size(); ++i) {
     // The second one lay sideways on the scanner.
     const int laid = i == 1 ? 270 : 0;
-    first.pages.push_back(Copied(Laid(lists[i], laid)));
+    first.pages.push_back(Copied(std::move(lists[i])));
     first.pages.back().laid = laid;
   }
 

@@ -44,7 +44,7 @@ std::vector<PageTruth> WriteSampleFile(const std::filesystem::path& library, con
   for (const SamplePage& sample : file.pages) {
     const int number = static_cast<int>(pages.size()) + 1;
     const std::uint64_t seed = SeedOf(static_cast<std::uint64_t>(number), file.path);
-    ScannedPage scanned = DegradeMade(sample.page, sample.grade, seed);
+    ScannedPage scanned = DegradeMade(Laid(sample.page, sample.laid), sample.grade, seed);
     scanned.truth.file = file.path;
     scanned.truth.page = number;
     FilePage page;

@@ -30,14 +30,19 @@ void DrawTube(Sheet& sheet, double x, double y, const Part& tube, const TextStyl
   Circle(sheet.cairo(), x, y, kSocket);
   // The key by which the socket is found.
   Circle(sheet.cairo(), x, y + kSocket - 12, 8);
-  Centred(sheet, x, y - 10, TermToken("designator", tube.designator), style);
-  // Double names must fit between the walls of the circle.
-  TextStyle fitted = style;
-  fitted.cap_height_px *= std::min(1.0, 1.6 * kSocket / TextAdvance(tube.value, style));
-  Centred(sheet, x, y + 35, TermToken("tube", tube.value), fitted);
   TextStyle small = style;
   small.cap_height_px *= 0.8;
   double line = y + kSocket + 34;
+  const Token type = TermToken("tube", tube.value);
+  if (TextAdvance(type.text, style) < 1.8 * kSocket) {
+    Centred(sheet, x, y - 10, TermToken("designator", tube.designator), style);
+    Centred(sheet, x, y + 35, type, style);
+  } else {
+    // Double names find no room within the circle.
+    Centred(sheet, x, y + style.cap_height_px / 2, TermToken("designator", tube.designator), style);
+    Centred(sheet, x, line + 4, type, style);
+    line += 1.6 * style.cap_height_px;
+  }
   const std::vector<Token> words = TermBook{}.Tokens(tube.rating);
   for (const std::vector<Token>& row : Wrapped(words, small, 260)) {
     sheet.PutRow(x - RowAdvance(row, small) / 2, line, row, small);
