@@ -33,12 +33,17 @@ std::string_view Name(Match match);
 
 struct FoundSighting {
   PagePlace place;
-  Sighting sighting;
+  Sighting sighting;  // of a word of text: the word as read, in capitals as `text`, and no kind that means anything
   Match match = Match::kExact;
+
+  // Nothing for a word of text, which is no term.
+  std::optional<TermKind> kind() const {
+    return match == Match::kText ? std::nullopt : std::optional<TermKind>(sighting.kind);
+  }
 };
 
 struct FindQuery {
-  std::string term;              // a term, or words of text
+  std::string term;              // a term, or words of text; `*` at a word's end stands for any ending
   std::string set;               // only in this set (exact name); empty: in all
   std::optional<PageKind> kind;  // only on pages of this kind
   int limit = 200;               // answers at most
@@ -84,9 +89,11 @@ class IndexReader {
   IndexReader(const IndexReader&) = delete;
   IndexReader& operator=(const IndexReader&) = delete;
 
-  // Sightings of the term, best match first, then by confidence, set, manual, file and page. Words of text that are no
-  // term give one answer a page, with the box of the first word that fits (kind kValue is never made up: `text` and
-  // `read` hold the word).
+  // Sightings of the term, best match first, then by confidence (to four decimals), set, manual, file and page; each
+  // sighting once, as its best match. Spaces and cases of the term do not matter. An answer may be a form of the term
+  // (6CB6A for 6CB6) or the term a form of the answer (6CB6 for 6CB6A); C12 answers for A4C12 only where no other
+  // assembly is known. Then pages whose text holds every word of the term and that have no answer yet: one answer a
+  // page, the page with the most mentions first, with the box of the word where the most of the words stand together.
   Result<std::vector<FoundSighting>> Find(const FindQuery& query);
 
   // The parts index of a set's manuals, in the order of their pages. Fails with kMissing for an unknown set.
@@ -99,20 +106,22 @@ class IndexReader {
   Result<std::vector<SetSummary>> Sets();
 
   // The names of sets that `text` may mean: an exact name (any case) alone; else every set whose name holds all words
-  // of it; else the nearest names by edit distance with `near` true.
+  // of it; else the nearest names by edit distance, at most five, with `near` true.
   struct SetNames {
     std::vector<std::string> names;
     bool near = false;
   };
   Result<SetNames> MatchSets(const std::string& text);
 
-  // Terms of the index that are near `term` by spelling, nearest first, at most `limit`.
+  // Terms of the index, then words of text in lower case, that are near `term` by spelling, nearest first, at most
+  // `limit`; characters that look alike do not count as different. The first character must be right or look alike.
   Result<std::vector<std::string>> Suggest(const std::string& term, int limit = 5);
 
   // The page with everything on it; nothing when it is not in the index.
   Result<std::optional<PageRecord>> Page(const std::string& file, int page);
 
-  // Calls `each` with every manual, by set and name. Stops when it returns false.
+  // Calls `each` with every manual, by set and name, one at a time in memory. Stops when it returns false. Each manual
+  // comes from one whole state of the index; one that is removed meanwhile is left out.
   Result<void> ForEachManual(const std::function<bool(const ManualRecord&)>& each);
 
  private:

@@ -1,0 +1,123 @@
+#include "store/documents.h"
+
+#include "store/fields.h"
+#include "store/schema.h"
+#include "store/sighting_names.h"
+#include "store/summary.h"
+
+#include "benchleaf/extract/extract.h"
+#include "benchleaf/record/codec.h"
+
+#include <algorithm>
+#include <map>
+#include <string>
+#include <utility>
+
+namespace benchleaf::store {
+
+namespace {
+
+// The other forms of each sighting's text, in the order of the sightings.
+using Forms = std::vector<std::vector<std::string>>;
+
+Forms FormsOf(const std::vector<Sighting>& sightings) {
+  Forms forms;
+  forms.reserve(sightings.size());
+  for (const Sighting& sighting : sightings) forms.push_back(OtherForms(sighting.kind, sighting.text));
+  return forms;
+}
+
+void AddSightingTerms(const PageRecord& page, const Forms& forms, const Rules& rules, Xapian::Document& document) {
+  // Each term with the best confidence of it.
+  std::map<std::string, Xapian::termcount> frequencies;
+  const auto keep_best = [&frequencies](std::string term, Xapian::termcount units) {
+    Xapian::termcount& best = frequencies[std::move(term)];
+    best = std::max(best, units);
+  };
+  for (std::size_t i = 0; i < page.sightings.size(); ++i) {
+    const Sighting& sighting = page.sightings[i];
+    const Xapian::termcount units = ConfidenceUnits(sighting.confidence);
+    keep_best(ExactTerm(sighting.kind, sighting.text), units);
+    keep_best(FoldedTerm(FoldLookAlikes(sighting.text, rules)), units);
+    for (const std::string& form : forms[i]) {
+      keep_best(FormTerm(sighting.kind, form), units);
+      keep_best(FoldedTerm(FoldLookAlikes(form, rules)), units);
+    }
+  }
+  for (const auto& [term, units] : frequencies) document.add_term(term, units);
+}
+
+std::string PageData(const ManualRecord& manual, const PageRecord& page, const Forms& forms, Xapian::docid reading) {
+  FieldWriter fields;
+  fields.Text(manual.set);
+  fields.Text(manual.manual);
+  fields.Number(reading);
+  PageRecord head = page;
+  head.sightings.clear();
+  fields.Text(EncodePage(head, WithReadings::kNo));
+  fields.Number(page.sightings.size());
+  for (std::size_t i = 0; i < page.sightings.size(); ++i) {
+    const Sighting& sighting = page.sightings[i];
+    fields.Number(static_cast<std::uint64_t>(sighting.kind));
+    fields.Text(sighting.text);
+    fields.Number(forms[i].size());
+    for (const std::string& form : forms[i]) fields.Text(form);
+    fields.Text(EncodeSighting(sighting));
+  }
+  return fields.Take();
+}
+
+void IndexWords(const PageReading& reading, Xapian::Document& document) {
+  Xapian::TermGenerator generator;
+  generator.set_document(document);
+  for (const Word& word : reading.words) generator.index_text_without_positions(word.text);
+}
+
+Xapian::docid AddReading(Xapian::WritableDatabase& database, const ManualRecord& manual, const PageRecord& page) {
+  Xapian::Document document;
+  document.set_data(EncodeReading(page.reading));
+  document.add_boolean_term(ManualTerm(manual.set, manual.manual));
+  return database.add_document(document);
+}
+
+Xapian::docid AddPage(Xapian::WritableDatabase& database, const ManualRecord& manual, const PageRecord& page,
+                      const Rules& rules) {
+  const Forms forms = FormsOf(page.sightings);
+  Xapian::Document document;
+  document.set_data(PageData(manual, page, forms, AddReading(database, manual, page)));
+  document.add_value(kPlaceSlot, PlaceValue(manual.set, manual.manual, page.file, page.page));
+  document.add_boolean_term(ManualTerm(manual.set, manual.manual));
+  document.add_boolean_term(SetTerm(manual.set));
+  document.add_boolean_term(KindTerm(page.facts.kind));
+  document.add_boolean_term(PlaceTerm(page.file, page.page));
+  document.add_boolean_term(KeyTerm(page.content_key));
+  AddSightingTerms(page, forms, rules, document);
+  IndexWords(page.reading, document);
+  return database.add_document(document);
+}
+
+}  // namespace
+
+void AddManual(Xapian::WritableDatabase& database, const ManualRecord& manual, const Rules& rules) {
+  std::vector<Xapian::docid> pages;
+  pages.reserve(manual.pages.size());
+  for (const PageRecord& page : manual.pages) pages.push_back(AddPage(database, manual, page, rules));
+
+  FieldWriter fields;
+  fields.Text(EncodeManualHead(manual));
+  fields.Text(EncodeLinks(manual.links));
+  fields.Text(EncodeSummary(Summarize(manual)));
+  fields.Number(pages.size());
+  for (const Xapian::docid page : pages) fields.Number(page);
+
+  Xapian::Document document;
+  document.set_data(fields.Take());
+  document.add_value(kSetSlot, manual.set);
+  document.add_boolean_term(kManualTerm);
+  document.add_boolean_term(HeadTerm(manual.set, manual.manual));
+  document.add_boolean_term(SetHeadsTerm(manual.set));
+  document.add_boolean_term(ManualTerm(manual.set, manual.manual));
+  database.add_document(document);
+}
+
+}  // namespace benchleaf::store

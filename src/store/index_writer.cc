@@ -1,0 +1,134 @@
+#include "benchleaf/store/index_writer.h"
+
+#include "store/documents.h"
+#include "store/folder.h"
+#include "store/schema.h"
+#include "store/stored.h"
+#include "store/writer_note.h"
+#include "store/xapian_errors.h"
+
+#include <xapian.h>
+
+#include <system_error>
+#include <utility>
+
+namespace benchleaf {
+
+namespace fs = std::filesystem;
+
+class IndexWriter::Impl {
+ public:
+  Impl(const fs::path& folder, std::shared_ptr<const Rules> rules, Xapian::WritableDatabase database)
+      : folder_(folder), rules_(std::move(rules)), database_(std::move(database)), note_(folder) {}
+
+  const Xapian::Database& database() const { return database_; }
+  const Rules& rules() const { return *rules_; }
+
+  // Runs `body`, which throws Xapian::Error, and gives what it returns.
+  template <class Body>
+  auto Ask(const Body& body) const -> Result<decltype(body())> {
+    try {
+      return body();
+    } catch (const Xapian::Error& error) {
+      return tl::unexpected<Error>(store::FromXapian(error, folder_));
+    }
+  }
+
+  // Runs `change` on the database in one transaction. All of it is on the disk afterwards, or nothing.
+  template <class Change>
+  Result<void> Commit(const Change& change) {
+    try {
+      database_.begin_transaction(true);
+      change(database_);
+      database_.commit_transaction();
+      return {};
+    } catch (const Xapian::Error& error) {
+      Cancel();
+      return tl::unexpected<Error>(store::FromXapian(error, folder_));
+    } catch (...) {
+      Cancel();
+      throw;
+    }
+  }
+
+ private:
+  void Cancel() noexcept {
+    try {
+      database_.cancel_transaction();
+    } catch (const Xapian::Error&) {
+      // There is none: it was the commit itself that failed, which has then undone everything.
+    }
+  }
+
+  fs::path folder_;
+  std::shared_ptr<const Rules> rules_;
+  // The note goes before the database, and with it the lock, is given up.
+  Xapian::WritableDatabase database_;
+  store::WriterNote note_;
+};
+
+IndexWriter::IndexWriter(std::unique_ptr<Impl> impl) : impl_(std::move(impl)) {}
+IndexWriter::~IndexWriter() = default;
+
+Result<std::unique_ptr<IndexWriter>> IndexWriter::Open(const fs::path& folder, std::shared_ptr<const Rules> rules) {
+  const Result<store::FolderState> state = store::LookAt(folder);
+  if (!state) return tl::unexpected<Error>(state.error());
+  if (*state == store::FolderState::kOther) {
+    return Fail(ErrorCode::kForeign, "this holds other files, which are left as they are; name an empty or new folder",
+                folder.string());
+  }
+  try {
+    if (*state == store::FolderState::kDatabase) {
+      // Looked at before it is opened for writing, which would leave traces in it.
+      const Result<store::SchemaState> schema = store::CheckSchema(Xapian::Database(folder.string()), folder);
+      if (!schema) return tl::unexpected<Error>(schema.error());
+    } else {
+      std::error_code code;
+      fs::create_directories(folder, code);
+      if (code) return Fail(ErrorCode::kIo, "the folder cannot be made: " + code.message(), folder.string());
+    }
+    Xapian::WritableDatabase database(folder.string(), Xapian::DB_CREATE_OR_OPEN);
+    const Result<store::SchemaState> schema = store::CheckSchema(database, folder);
+    if (!schema) return tl::unexpected<Error>(schema.error());
+    if (*schema == store::SchemaState::kNew) {
+      database.set_metadata(store::kSchemaKey, store::kSchemaVersion);
+      database.commit();
+    }
+    return std::unique_ptr<IndexWriter>(
+        new IndexWriter(std::make_unique<Impl>(folder, std::move(rules), std::move(database))));
+  } catch (const Xapian::Error& error) {
+    return tl::unexpected<Error>(store::FromXapian(error, folder));
+  }
+}
+
+Result<std::optional<PageRecord>> IndexWriter::StoredPage(const std::string& content_key) {
+  return impl_->Ask([&] {
+    return store::FindPage(impl_->database(), store::KeyTerm(content_key),
+                           [&](const PageRecord& page) { return page.content_key == content_key; });
+  });
+}
+
+Result<std::vector<std::pair<std::string, std::string>>> IndexWriter::Manuals() {
+  return impl_->Ask([&] { return store::ManualNames(impl_->database()); });
+}
+
+Result<std::optional<ManualRecord>> IndexWriter::StoredManual(const std::string& set, const std::string& manual) {
+  return impl_->Ask([&] { return store::LoadManual(impl_->database(), set, manual); });
+}
+
+Result<void> IndexWriter::ReplaceManual(const ManualRecord& manual) {
+  if (!LinksFit(manual)) {
+    return Fail(ErrorCode::kUsage, "a link of the manual points at no entry or sighting", manual.manual);
+  }
+  return impl_->Commit([&](Xapian::WritableDatabase& database) {
+    database.delete_document(store::ManualTerm(manual.set, manual.manual));
+    store::AddManual(database, manual, impl_->rules());
+  });
+}
+
+Result<void> IndexWriter::RemoveManual(const std::string& set, const std::string& manual) {
+  return impl_->Commit(
+      [&](Xapian::WritableDatabase& database) { database.delete_document(store::ManualTerm(set, manual)); });
+}
+
+}  // namespace benchleaf

@@ -1,0 +1,122 @@
+#include "store/stored.h"
+
+#include "store/fields.h"
+#include "store/schema.h"
+#include "store/summary.h"
+
+#include "benchleaf/record/codec.h"
+
+#include <algorithm>
+#include <limits>
+#include <tuple>
+
+namespace benchleaf::store {
+
+namespace {
+
+template <class T>
+T Sound(Result<T> decoded) {
+  if (!decoded) ThrowDamaged();
+  return *std::move(decoded);
+}
+
+Xapian::docid ReadId(FieldReader& fields) {
+  return static_cast<Xapian::docid>(fields.Number(std::numeric_limits<Xapian::docid>::max()));
+}
+
+// The manuals whose documents have the term, by set and name.
+std::vector<StoredManual> ManualsWith(const Xapian::Database& database, const std::string& term) {
+  std::vector<StoredManual> manuals;
+  for (auto at = database.postlist_begin(term); at != database.postlist_end(term); ++at) {
+    manuals.push_back(ParseManual(database.get_document(*at).get_data()));
+  }
+  std::sort(manuals.begin(), manuals.end(), [](const StoredManual& a, const StoredManual& b) {
+    return std::tie(a.manual.set, a.manual.manual) < std::tie(b.manual.set, b.manual.manual);
+  });
+  return manuals;
+}
+
+}  // namespace
+
+Sighting StoredSighting::Decode() const { return Sound(DecodeSighting(bytes)); }
+
+PagePlace StoredPage::Place() const {
+  return {set, manual, page.file, page.page, page.facts.kind, page.facts.printed_number};
+}
+
+StoredPage ParsePage(std::string_view data) {
+  FieldReader fields(data);
+  StoredPage stored;
+  stored.set = fields.Text();
+  stored.manual = fields.Text();
+  stored.reading = ReadId(fields);
+  stored.page = Sound(DecodePage(fields.Text()));
+  stored.sightings.resize(fields.Count());
+  for (StoredSighting& sighting : stored.sightings) {
+    sighting.kind = static_cast<TermKind>(fields.Number(static_cast<std::uint64_t>(TermKind::kValue)));
+    sighting.text = fields.Text();
+    sighting.forms.resize(fields.Count());
+    for (std::string_view& form : sighting.forms) form = fields.Text();
+    sighting.bytes = fields.Text();
+  }
+  return stored;
+}
+
+StoredManual ParseManual(std::string_view data) {
+  FieldReader fields(data);
+  StoredManual stored;
+  stored.manual = Sound(DecodeManualHead(fields.Text()));
+  stored.links = fields.Text();
+  stored.summary = DecodeSummary(fields.Text());
+  stored.pages.resize(fields.Count());
+  for (Xapian::docid& page : stored.pages) page = ReadId(fields);
+  return stored;
+}
+
+std::vector<Link> LinksOf(const StoredManual& stored) { return Sound(DecodeLinks(stored.links)); }
+
+PageReading LoadReading(const Xapian::Database& database, Xapian::docid reading) {
+  return Sound(DecodeReading(database.get_document(reading).get_data()));
+}
+
+PageRecord LoadPage(const Xapian::Database& database, Xapian::docid page) {
+  const std::string data = database.get_document(page).get_data();
+  StoredPage stored = ParsePage(data);
+  PageRecord record = std::move(stored.page);
+  record.sightings.reserve(stored.sightings.size());
+  for (const StoredSighting& sighting : stored.sightings) record.sightings.push_back(sighting.Decode());
+  record.reading = LoadReading(database, stored.reading);
+  return record;
+}
+
+std::optional<ManualRecord> LoadManual(const Xapian::Database& database, const std::string& set,
+                                       const std::string& manual) {
+  for (const StoredManual& stored : ManualsWith(database, HeadTerm(set, manual))) {
+    if (stored.manual.set != set || stored.manual.manual != manual) continue;
+    ManualRecord record = stored.manual;
+    record.links = LinksOf(stored);
+    record.pages.reserve(stored.pages.size());
+    for (const Xapian::docid page : stored.pages) record.pages.push_back(LoadPage(database, page));
+    if (!LinksFit(record)) ThrowDamaged();
+    return record;
+  }
+  return std::nullopt;
+}
+
+std::vector<StoredManual> ManualsOfSet(const Xapian::Database& database, const std::string& set) {
+  std::vector<StoredManual> manuals = ManualsWith(database, SetHeadsTerm(set));
+  std::erase_if(manuals, [&set](const StoredManual& stored) { return stored.manual.set != set; });
+  return manuals;
+}
+
+std::vector<StoredManual> AllManuals(const Xapian::Database& database) { return ManualsWith(database, kManualTerm); }
+
+std::vector<std::pair<std::string, std::string>> ManualNames(const Xapian::Database& database) {
+  std::vector<std::pair<std::string, std::string>> names;
+  for (const StoredManual& stored : AllManuals(database)) {
+    names.emplace_back(stored.manual.set, stored.manual.manual);
+  }
+  return names;
+}
+
+}  // namespace benchleaf::store

@@ -1,0 +1,79 @@
+// From the documents of the index back to records. Everything here throws Xapian::Error, DatabaseCorruptError among
+// them when a document is not as schema.h says.
+
+#ifndef BENCHLEAF_STORE_STORED_H_
+#define BENCHLEAF_STORE_STORED_H_
+
+#include "benchleaf/record/manual_record.h"
+#include "benchleaf/store/index_reader.h"
+
+#include <xapian.h>
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace benchleaf::store {
+
+// A sighting in a page document, not yet decoded. The texts are views into the document's data.
+struct StoredSighting {
+  TermKind kind = TermKind::kDesignator;
+  std::string_view text;                // canonical
+  std::vector<std::string_view> forms;  // besides the text
+  std::string_view bytes;
+
+  Sighting Decode() const;
+};
+
+struct StoredPage {
+  std::string set;
+  std::string manual;
+  Xapian::docid reading = 0;
+  PageRecord page;  // without sightings and reading
+  std::vector<StoredSighting> sightings;
+
+  PagePlace Place() const;
+};
+
+// `data` must outlive what is returned.
+StoredPage ParsePage(std::string_view data);
+
+struct StoredManual {
+  ManualRecord manual;  // without pages and links
+  SetSummary::ManualSummary summary;
+  std::string links;                 // encoded: lists of manuals do not need them
+  std::vector<Xapian::docid> pages;  // in reading order
+};
+
+StoredManual ParseManual(std::string_view data);
+
+std::vector<Link> LinksOf(const StoredManual& stored);
+PageReading LoadReading(const Xapian::Database& database, Xapian::docid reading);
+// With sightings and reading.
+PageRecord LoadPage(const Xapian::Database& database, Xapian::docid page);
+
+// The manuals of a set, by name.
+std::vector<StoredManual> ManualsOfSet(const Xapian::Database& database, const std::string& set);
+// All manuals, by set and name.
+std::vector<StoredManual> AllManuals(const Xapian::Database& database);
+// Their names alone: set and manual.
+std::vector<std::pair<std::string, std::string>> ManualNames(const Xapian::Database& database);
+// The manual with all its pages; nothing when the index does not know it.
+std::optional<ManualRecord> LoadManual(const Xapian::Database& database, const std::string& set,
+                                       const std::string& manual);
+
+// The page of that term whose record is the one meant; nothing when there is none.
+template <class Meant>
+std::optional<PageRecord> FindPage(const Xapian::Database& database, const std::string& term, const Meant& meant) {
+  for (auto at = database.postlist_begin(term); at != database.postlist_end(term); ++at) {
+    const std::string data = database.get_document(*at).get_data();
+    if (meant(ParsePage(data).page)) return LoadPage(database, *at);
+  }
+  return std::nullopt;
+}
+
+}  // namespace benchleaf::store
+
+#endif  // BENCHLEAF_STORE_STORED_H_

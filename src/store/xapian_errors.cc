@@ -1,0 +1,38 @@
+#include "store/xapian_errors.h"
+
+#include "store/writer_note.h"
+
+#include <cerrno>
+#include <cstring>
+#include <string>
+#include <string_view>
+
+namespace benchleaf::store {
+
+Error FromXapian(const Xapian::Error& error, const std::filesystem::path& folder) {
+  const std::string_view type = error.get_type();
+  const std::string source = folder.string();
+  // The system's words for errno, when Xapian met a system error.
+  const char* const system = error.get_error_string();
+
+  if (type == "DatabaseLockError" && system == nullptr) {
+    return {ErrorCode::kBusy, "the index is being written by " + WriterNamed(folder) + "; wait until it is done",
+            source, 0};
+  }
+  if (type == "DatabaseCorruptError") {
+    return {ErrorCode::kDamaged, "the index is damaged (" + error.get_msg() + "); delete its folder and index again",
+            source, 0};
+  }
+  if (type == "DatabaseVersionError") {
+    return {ErrorCode::kForeign, "the folder holds a database of another version of Xapian; name another folder",
+            source, 0};
+  }
+  if (system != nullptr && std::string_view(system) == std::strerror(ENOSPC)) {
+    return {ErrorCode::kIo, "the disk is full; the index is as it was before", source, 0};
+  }
+  std::string message = "the index cannot be used: " + error.get_msg();
+  if (system != nullptr) message += std::string(" (") + system + ")";
+  return {ErrorCode::kIo, message, source, 0};
+}
+
+}  // namespace benchleaf::store
