@@ -46,8 +46,10 @@ void Progress::PageDone(const std::string& file, int page, bool failed) {
   ++done_;
   if (failed) ++failed_;
   if (talk_ == Talk::kVerbose) {
-    Line("[" + std::to_string(done_) + "/" + std::to_string(total_) + "] " + file + ", page " + std::to_string(page) +
-         (failed ? ": not read" : ""));
+    std::string line = "[";
+    line += std::to_string(done_) + "/" + std::to_string(total_) + "] " + file + ", page " + std::to_string(page);
+    if (failed) line += ": not read";
+    Line(line);
   }
   const auto now = clock_();
   if (!drawn_ || done_ == total_ || now - last_drawn_ >= kRedrawEvery) Rewrite();

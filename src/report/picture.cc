@@ -91,9 +91,11 @@ void DrawRing(ColorImage& image, const Box& box, const Ring& ring) {
 
 Box PixelBox(const ColorImage& image, const FractionBox& box) {
   assert(image.width > 0 && image.height > 0);
+  // A sum of fractions that misses a pixel's edge by rounding must not take in the next pixel.
+  constexpr double kRounding = 1e-6;
   const auto cut = [](double from, double length, int limit) {
-    const int first = std::clamp(static_cast<int>(std::floor(from * limit)), 0, limit - 1);
-    const int last = std::clamp(static_cast<int>(std::ceil((from + length) * limit)), first + 1, limit);
+    const int first = std::clamp(static_cast<int>(std::floor(from * limit + kRounding)), 0, limit - 1);
+    const int last = std::clamp(static_cast<int>(std::ceil((from + length) * limit - kRounding)), first + 1, limit);
     return std::pair(first, last - first);
   };
   const auto [x, width] = cut(box.x, box.width, image.width);

@@ -15,7 +15,10 @@ std::string PicturedText(const Pictured& pictured) {
   if (!pictured.place.set.empty()) text += pictured.place.set + ", ";
   text += pictured.place.file + ", page " + PageWords(pictured.place);
   if (pictured.box) text += ", " + WhereOnPage(*pictured.box);
-  if (pictured.turned != 0) text += " of the page as scanned; turned " + std::to_string(pictured.turned) + "\u00B0";
+  if (pictured.turned != 0) {
+    if (pictured.box) text += " of the page as scanned";
+    text += "; turned " + std::to_string(pictured.turned) + "\u00B0 to stand upright";
+  }
   return CleanText(text) + "\n";
 }
 

@@ -12,7 +12,11 @@ using testing::Not;
 
 FoundSighting Hit(const std::string& set, const std::string& manual, const std::string& read, Match match) {
   FoundSighting hit;
-  hit.place = {.set = set, .manual = manual, .file = manual + ".pdf", .page = 3, .kind = PageKind::kSchematic};
+  hit.place.set = set;
+  hit.place.manual = manual;
+  hit.place.file = manual + ".pdf";
+  hit.place.page = 3;
+  hit.place.kind = PageKind::kSchematic;
   hit.sighting.text = "C112";
   hit.sighting.read = read;
   hit.sighting.box = {0.1, 0.1, 0.02, 0.01};

@@ -11,7 +11,10 @@ using testing::HasSubstr;
 
 FoundEntry Part(const std::string& manual, const std::string& assembly, const std::string& designator) {
   FoundEntry found;
-  found.place = {.set = "Q 12", .manual = manual, .file = manual + ".pdf", .page = 9};
+  found.place.set = "Q 12";
+  found.place.manual = manual;
+  found.place.file = manual + ".pdf";
+  found.place.page = 9;
   found.entry.designator = designator;
   found.entry.assembly = assembly;
   found.entry.description = "RESISTOR";

@@ -51,7 +51,7 @@ TEST(DrawRing, LeavesTheBoxAndItsGapAsTheyWere) {
 TEST(DrawRing, ClosesRoundTheBox) {
   ColorImage image = BlankColorImage(200, 200, kGround);
   const Box box{80, 90, 40, 20};
-  DrawRing(image, box, {.gap_px = 10, .width_px = 4});
+  DrawRing(image, box, {.gap_px = 10, .width_px = 8});
   // From the middle outwards, every ray meets halo, band, halo.
   for (const auto& [dx, dy] : std::vector<std::pair<int, int>>{{1, 0}, {-1, 0}, {0, 1}, {0, -1}, {1, 1}, {-1, 1}}) {
     int band = 0;
@@ -167,7 +167,7 @@ TEST(RingedSpot, ShowsTheSpotWithSurroundingsAndARing) {
 
 TEST(RingedSpot, OnASidewaysPageStandsUpright) {
   ColorImage page = BlankColorImage(1000, 1400, kGround);
-  const ColorImage picture = RingedSpot(page, {0.5, 0.5, 0.01, 0.1}, 90);
+  const ColorImage picture = RingedSpot(page, {0.5, 0.3, 0.01, 0.4}, 90);
   EXPECT_GT(picture.width, picture.height);  // the long box lies now
 }
 

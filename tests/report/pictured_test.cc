@@ -7,7 +7,9 @@ namespace {
 
 TEST(PicturedText, NamesFilesAndPlace) {
   Pictured pictured;
-  pictured.place = {.set = "Q 12", .manual = "m", .file = "m.pdf", .page = 3};
+  pictured.place.set = "Q 12";
+  pictured.place.file = "m.pdf";
+  pictured.place.page = 3;
   pictured.box = FractionBox{0.1, 0.1, 0.02, 0.02};
   pictured.sighting.emplace();
   pictured.sighting->text = "C112";
@@ -18,12 +20,13 @@ TEST(PicturedText, NamesFilesAndPlace) {
   pictured.turned = 90;
   EXPECT_EQ(PicturedText(pictured),
             "C112.png, C112-page.png: C112 in Q 12, m.pdf, page 3, upper left, 11 % across, 11 % down of the page as "
-            "scanned; turned 90\u00B0\n");
+            "scanned; turned 90\u00B0 to stand upright\n");
 }
 
 TEST(PicturedText, OfAPageWithoutARingNamesOneFile) {
   Pictured pictured;
-  pictured.place = {.file = "m\x1b.pdf", .page = 3};
+  pictured.place.file = "m\x1b.pdf";
+  pictured.place.page = 3;
   pictured.page_file = "m-3.png";
   EXPECT_EQ(PicturedText(pictured), "m-3.png: m\uFFFD.pdf, page 3\n");
 }

@@ -54,11 +54,10 @@ TEST(DesignatorBeside, TakesTheNearestTube) {
 TEST(DesignatorBeside, InAPartsListTakesTheRowsDesignator) {
   const Sighting tube = Seen(TermKind::kTube, "6CB6", {0.50, 0.50, 0.08, 0.02});
   PageRecord page = PageWith({Seen(TermKind::kDesignator, "V9", {0.50, 0.52, 0.04, 0.02})});
-  Entry entry;
+  Entry& entry = page.entries.emplace_back();
   entry.designator = "V3";
   entry.assembly = "A4";
   entry.box = {0.1, 0.495, 0.8, 0.03};
-  page.entries = {entry};
   EXPECT_EQ(DesignatorBeside(page, tube), "A4V3");
 }
 
