@@ -65,10 +65,52 @@ std::string WithoutEdges(std::string text) {
   return start == std::string::npos ? std::string() : text.substr(start);
 }
 
+constexpr double kAlternative = 0.85;  // an alternative is less sure than a reader's first choice
+
+// How many pieces from `from` on stand in the cell.
+std::size_t CellLength(const std::vector<Piece>& pieces, std::size_t from, const CellColumn& column) {
+  std::size_t count = 1;
+  while (column.right > 0 && from + count < pieces.size() && pieces[from + count].box.right() < column.right) {
+    ++count;
+  }
+  return count;
+}
+
+// What a reader made of the whole cell where the pieces hold parts of it: "C1" and "11" beside "C1,2,11".
+std::optional<DesignatorCell> FromWiderReading(const std::vector<Piece>& pieces, std::size_t from,
+                                               const Rules::Tables& tables, const CellColumn& column) {
+  const std::size_t count = CellLength(pieces, from, column);
+  std::optional<DesignatorCell> widest;
+  for (std::size_t i = from; i < from + count; ++i) {
+    for (const std::string& alternative : pieces[i].alternatives) {
+      auto designators = ExpandDesignators(WithoutEdges(alternative), tables, RangeStyle::kList);
+      if (designators && designators->size() > std::max<std::size_t>(1, widest ? widest->designators.size() : 0)) {
+        for (Designator& designator : *designators) {
+          designator.sure *= kAlternative;
+        }
+        widest = DesignatorCell{std::move(*designators), from, count};
+      }
+    }
+  }
+  return widest;
+}
+
+std::optional<DesignatorCell> FromAlternatives(const std::vector<Piece>& pieces, std::size_t from,
+                                               const Rules::Tables& tables) {
+  for (const std::string& alternative : pieces[from].alternatives) {
+    if (auto designator = ParseDesignator(Trimmed(alternative), tables)) {
+      designator->sure *= kAlternative;
+      return DesignatorCell{{*designator}, from, 1};
+    }
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 std::optional<DesignatorCell> DesignatorCellAt(const std::vector<Piece>& pieces, std::size_t from, double cap,
                                                const Rules::Tables& tables, const CellColumn& column) {
+  const auto wider = FromWiderReading(pieces, from, tables, column);
   std::size_t most = 1;
   while (from + most < pieces.size() && most < kMostPieces &&
          MayJoin(pieces[from + most - 1], pieces[from + most], cap, tables, column)) {
@@ -85,18 +127,13 @@ std::optional<DesignatorCell> DesignatorCellAt(const std::vector<Piece>& pieces,
       continue;
     }
     if (auto designators = ExpandDesignators(text, tables, RangeStyle::kList, column.previous, column.lone_strokes)) {
+      if (wider && wider->designators.size() > designators->size()) {
+        return wider;
+      }
       return DesignatorCell{std::move(*designators), from, count};
     }
-    for (const std::string& alternative : pieces[from].alternatives) {
-      if (count == 1) {
-        if (auto designator = ParseDesignator(Trimmed(alternative), tables)) {
-          designator->sure *= 0.85;
-          return DesignatorCell{{*designator}, from, 1};
-        }
-      }
-    }
   }
-  return std::nullopt;
+  return wider ? wider : FromAlternatives(pieces, from, tables);
 }
 
 bool BeginsColumn(const std::vector<Piece>& pieces, std::size_t at, double cap) {

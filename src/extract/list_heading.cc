@@ -85,6 +85,26 @@ std::optional<std::string> AssemblyHeading(const std::vector<std::string>& words
   return words.size() > 1 ? AssemblyDesignator(words.back(), tables) : std::nullopt;
 }
 
+std::optional<std::string> AssemblyHeading(const Line& line, const Rules::Tables& tables) {
+  const std::vector<std::string> words = WordsOf(line.pieces);
+  if (auto heading = AssemblyHeading(words, tables)) {
+    return heading;
+  }
+  constexpr std::size_t kNear = 3;  // pieces from the start among which the assembly's own may hide
+  if (words.empty() || words.size() > kMostWords || !HasRole(words[0], ListRole::kUnit, tables)) {
+    return std::nullopt;
+  }
+  for (std::size_t i = 0; i < std::min(kNear, line.pieces.size()); ++i) {
+    for (const std::string& alternative : line.pieces[i].alternatives) {
+      const std::string start = alternative.substr(0, alternative.find('_'));
+      if (auto assembly = AnnouncedAssembly(ListWord(start), tables)) {
+        return assembly;
+      }
+    }
+  }
+  return std::nullopt;
+}
+
 std::optional<std::string> DrawnAssembly(const std::vector<std::string>& words, const Rules::Tables& tables) {
   for (std::size_t at = 0; at < words.size(); ++at) {
     const std::size_t length = PhraseAt(words, at, ListRole::kPartOf, tables);

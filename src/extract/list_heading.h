@@ -20,6 +20,10 @@ std::vector<std::string> WordsOf(const std::vector<Piece>& pieces);
 // UNIT 2. Lines that mention an assembly in passing ("MOUNTED ON A4") set none.
 std::optional<std::string> AssemblyHeading(const std::vector<std::string>& words, const Rules::Tables& tables);
 
+// The same for a line of which the readers saw several texts: where the words as read name no assembly, what else was
+// read behind a word like ASSEMBLY may.
+std::optional<std::string> AssemblyHeading(const Line& line, const Rules::Tables& tables);
+
 // The assembly that a drawing says it shows: headings as above, P/O A4, A4 SCHEMATIC DIAGRAM.
 std::optional<std::string> DrawnAssembly(const std::vector<std::string>& words, const Rules::Tables& tables);
 

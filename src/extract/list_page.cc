@@ -65,7 +65,7 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
   std::size_t lines = 0;
   for (const ListBand& band : FindTables(ListPieces(reading, cap, tables), cap, tables)) {
     if (band.heading) {
-      if (auto heading = AssemblyHeading(WordsOf(band.heading->pieces), tables)) {
+      if (auto heading = AssemblyHeading(*band.heading, tables)) {
         in_force = *heading;
       }
     }

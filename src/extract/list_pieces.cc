@@ -3,7 +3,9 @@
 #include "extract/look_alikes.h"
 #include "extract/plain_text.h"
 
+#include <algorithm>
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -45,17 +47,19 @@ Piece Part(const Piece& whole, std::size_t from, std::size_t to) {
   const double step = static_cast<double>(whole.box.width) / static_cast<double>(whole.text.size());
   Piece part = whole;
   part.text = whole.text.substr(from, to - from);
-  part.read = part.text.size() == whole.text.size() ? whole.read : part.text;
-  part.alternatives = part.text.size() == whole.text.size() ? whole.alternatives : std::vector<std::string>{};
+  // What is cut off at the ends is no text, so whatever else was read there still belongs to the part.
+  const auto letters = [](const std::string& text) { return std::count_if(text.begin(), text.end(), IsAlnum); };
+  const bool all = letters(part.text) == letters(whole.text);
+  part.read = all ? whole.read : part.text;
+  part.alternatives = all ? whole.alternatives : std::vector<std::string>{};
   part.box.x = whole.box.x + static_cast<int>(step * static_cast<double>(from));
   part.box.width = static_cast<int>(step * static_cast<double>(to - from));
   return part;
 }
 
-// A row of dots read as small letters is lower than any word.
+// Dots, specks and ends of lines read as letters or figures are lower than any of these.
 bool IsLowWord(const Piece& piece, double cap) {
-  return piece.box.height < 0.55 * cap && piece.text.size() > 1 &&
-         piece.text.find_first_of("0123456789\"") == std::string::npos && !IsRepetition(piece.text);
+  return piece.box.height < 0.6 * cap && piece.text.find_first_not_of("-\"',.") != std::string::npos;
 }
 
 // Letters and figures alone, look-alikes folded.
@@ -67,6 +71,25 @@ std::string Bones(std::string_view text, const Rules::Tables& tables) {
     }
   }
   return Folded(bones, tables);
+}
+
+// Which pieces, that with number `owner` among them, an alternative spells: first and count, at least two.
+std::optional<std::pair<std::size_t, std::size_t>> SpanOf(const std::string& alternative,
+                                                          const std::vector<Piece>& pieces, std::size_t owner,
+                                                          const Rules::Tables& tables) {
+  constexpr std::size_t kMostPieces = 5;
+  const std::string wanted = Bones(alternative, tables);
+  const std::size_t first = owner < kMostPieces ? 0 : owner + 1 - kMostPieces;
+  for (std::size_t from = first; from <= owner; ++from) {
+    std::string bones;
+    for (std::size_t end = from; end < pieces.size() && bones.size() < wanted.size(); ++end) {
+      bones += Bones(pieces[end].text, tables);
+      if (bones == wanted && end >= owner && end > from) {
+        return std::pair(from, end + 1 - from);
+      }
+    }
+  }
+  return std::nullopt;
 }
 
 void AddPart(const Piece& whole, std::size_t from, std::size_t to, std::vector<Piece>& parts) {
@@ -106,25 +129,21 @@ std::vector<Piece> WithoutLeaders(const std::vector<Piece>& pieces, double cap) 
 }
 
 void JoinByAlternatives(Line& line, const Rules::Tables& tables) {
-  constexpr std::size_t kMostPieces = 5;
-  for (std::size_t at = 0; at < line.pieces.size(); ++at) {
-    for (const std::string& alternative : line.pieces[at].alternatives) {
-      const std::string wanted = Bones(alternative, tables);
-      std::string bones = Bones(line.pieces[at].text, tables);
-      std::size_t count = 1;
-      while (bones.size() < wanted.size() && count < kMostPieces && at + count < line.pieces.size()) {
-        bones += Bones(line.pieces[at + count].text, tables);
-        ++count;
+  for (std::size_t owner = 0; owner < line.pieces.size(); ++owner) {
+    for (const std::string& alternative : line.pieces[owner].alternatives) {
+      if (alternative.find('_') != std::string::npos) {
+        continue;  // an underline between words, not a sign within one
       }
-      if (count == 1 || bones != wanted) {
-        continue;
+      if (const auto span = SpanOf(alternative, line.pieces, owner, tables)) {
+        const auto [from, count] = *span;
+        Piece whole = Joined(line.pieces, from, count);
+        whole.text = alternative;
+        line.pieces[from] = std::move(whole);
+        line.pieces.erase(line.pieces.begin() + static_cast<std::ptrdiff_t>(from) + 1,
+                          line.pieces.begin() + static_cast<std::ptrdiff_t>(from + count));
+        owner = from;
+        break;
       }
-      Piece whole = Joined(line.pieces, at, count);
-      whole.text = alternative;
-      line.pieces[at] = std::move(whole);
-      line.pieces.erase(line.pieces.begin() + static_cast<std::ptrdiff_t>(at) + 1,
-                        line.pieces.begin() + static_cast<std::ptrdiff_t>(at + count));
-      break;
     }
   }
 }

@@ -42,7 +42,7 @@ class RowBuilder {
     }
     const auto cell = FindCell(line);
     if (!cell) {
-      if (auto heading = AssemblyHeading(words, tables_)) {
+      if (auto heading = AssemblyHeading(line, tables_)) {
         assembly_ = *heading;
         open_ = false;
         return;
@@ -173,8 +173,15 @@ class RowBuilder {
         row.designator_box = piece.box;
         row.designator_confidence = piece.confidence;
         row.assembly = assembly_;
+        std::size_t count = 1;
+        while (at + count < line.pieces.size() && line.pieces[at + count].box.right() < CellsRight() &&
+               IsDigit(line.pieces[at + count].text.front())) {
+          row.more_designators += "," + Trimmed(line.pieces[at + count].text);
+          row.designator_box = Union(row.designator_box, line.pieces[at + count].box);
+          ++count;
+        }
         result_.rows.push_back(std::move(row));
-        AddLine(result_.rows.back(), line, at, 1);
+        AddLine(result_.rows.back(), line, at, count);
         wants_more_ = false;
         wants_range_ = false;
         open_ = true;

@@ -9,6 +9,9 @@
 #include <limits>
 #include <numeric>
 #include <optional>
+#include <set>
+#include <string>
+#include <utility>
 
 namespace benchleaf::extract {
 namespace {
@@ -63,6 +66,13 @@ class Numbering {
 
   void Repair() {
     const bool counts_up = CountsUp();
+    for (std::size_t i = 0; i < rows_.size(); ++i) {
+      for (const Designator& designator : rows_[i].designators) {
+        if (!Doubtful(i, counts_up)) {
+          taken_.insert({rows_[i].assembly, designator.Text()});
+        }
+      }
+    }
     for (std::size_t from = 0; from < rows_.size();) {
       if (!Doubtful(from, counts_up)) {
         ++from;
@@ -90,7 +100,7 @@ class Numbering {
     for (std::size_t i = 1; i < rows_.size(); ++i) {
       if (Stands(rows_[i - 1]) && Stands(rows_[i])) {
         ++pairs;
-        ascending += Follows(rows_[i - 1].designators.back(), rows_[i].designators.front()) ? 1U : 0U;
+        ascending += Follows(Start(rows_[i - 1]), Start(rows_[i])) ? 1U : 0U;
       }
     }
     return pairs >= 4 && ascending * 10 >= pairs * 8;
@@ -107,9 +117,9 @@ class Numbering {
     if (!counts_up || i == 0 || i + 1 == rows_.size() || !Stands(rows_[i - 1]) || !Stands(rows_[i + 1])) {
       return false;
     }
-    const Designator& above = rows_[i - 1].designators.back();
-    const Designator& own = row.designators.front();
-    const Designator& below = rows_[i + 1].designators.front();
+    const Designator& above = Start(rows_[i - 1]);
+    const Designator& own = Start(row);
+    const Designator& below = Start(rows_[i + 1]);
     // The last of its class, far ahead of the one above: R10, R111, S1.
     if (above.letters == own.letters && own.letters != below.letters) {
       return NumberOf(own) > NumberOf(above) + 5 * kWidestHole;
@@ -129,12 +139,20 @@ class Numbering {
     return true;
   }
 
-  // What may stand between two designators, in order.
-  static std::vector<Designator> Possible(const Designator& above, const Designator& below, std::size_t count) {
+  bool Taken(const std::string& assembly, const Designator& designator) const {
+    return taken_.count({assembly, designator.Text()}) != 0;
+  }
+
+  // What may stand between two designators, in order: no part is listed twice.
+  std::vector<Designator> Possible(const Designator& above, const Designator& below, std::size_t count,
+                                   const std::string& assembly) const {
     std::vector<Designator> possible;
     const auto add = [&](const Designator& like, int first, int last) {
       for (int number = first; number <= last; ++number) {
-        possible.push_back({like.assembly, like.letters, std::to_string(number), {}, kByNumbering});
+        const Designator designator{like.assembly, like.letters, std::to_string(number), {}, kByNumbering};
+        if (!Taken(assembly, designator)) {
+          possible.push_back(designator);
+        }
       }
     };
     const int more = static_cast<int>(count);
@@ -157,7 +175,7 @@ class Numbering {
     }
     const std::size_t count = to - from;
     const std::vector<Designator> possible =
-        Possible(rows_[from - 1].designators.back(), rows_[to].designators.front(), count);
+        Possible(Start(rows_[from - 1]), rows_[to].designators.front(), count, rows_[from].assembly);
     if (possible.size() < count) {
       return;
     }
@@ -179,14 +197,14 @@ class Numbering {
       const std::size_t distance = DistanceTo(rows_[from + i - 1], possible[j - 1]);
       const bool alone = forced || IsOnlyOne(rows_[from + i - 1], possible, distance);
       if (alone && distance <= (forced ? 2U : 1U) && distance < possible[j - 1].Text().size()) {
-        rows_[from + i - 1].designators = {possible[j - 1]};
+        Name(rows_[from + i - 1], possible[j - 1]);
       }
       --j;
     }
   }
 
   // What numbering cannot tell is read with every look-alike for a figure, and is unsure.
-  void ReadAsItLooks(ListRow& row) const {
+  void ReadAsItLooks(ListRow& row) {
     if (Stands(row)) {
       return;
     }
@@ -201,12 +219,30 @@ class Numbering {
         const char digit = character.size() == 1 && IsDigit(character[0]) ? character[0] : LookAlikeOf(character, tables_).digit;
         designator += digit == 0 ? '?' : digit;
       }
-      if (auto read = ParseDesignator(designator, tables_)) {
+      if (auto read = ParseDesignator(designator, tables_); read && !Taken(row.assembly, *read)) {
         constexpr double kUnsure = 0.4;
         read->sure = kUnsure;
-        row.designators = {*read};
+        Name(row, *read);
         return;
       }
+    }
+  }
+
+  // Where a row stands in the order of numbers: groups (C4,8,12) are put where their first part belongs.
+  static const Designator& Start(const ListRow& row) { return row.designators.front(); }
+
+  // Gives a row its first designator, and what was read behind that.
+  void Name(ListRow& row, const Designator& first) {
+    row.designators = {first};
+    taken_.insert({row.assembly, first.Text()});
+    if (row.more_designators.empty()) {
+      return;
+    }
+    if (auto all = ExpandDesignators(first.Text() + row.more_designators, tables_, RangeStyle::kList)) {
+      for (Designator& designator : *all) {
+        designator.sure = std::min(designator.sure, first.sure);
+      }
+      row.designators = std::move(*all);
     }
   }
 
@@ -225,6 +261,7 @@ class Numbering {
 
   std::vector<ListRow>& rows_;
   const Rules::Tables& tables_;
+  std::set<std::pair<std::string, std::string>> taken_;  // assembly and designator of rows that are sure
 };
 
 }  // namespace

@@ -129,6 +129,14 @@ std::optional<PartCell> PartColumn::Spoiled(const ListRow& row) const {
       while (from + count < pieces.size() && !BeginsColumn(pieces, from + count, cap_)) {
         ++count;
       }
+      const Piece cell = Joined(pieces, from, count);
+      for (std::size_t i = from; i < from + count; ++i) {
+        for (const std::string& alternative : pieces[i].alternatives) {
+          if (std::string right = PutRight(alternative); !right.empty()) {
+            return PartCell{right, line, from, count, cell.box, cell.confidence * kPutRight};
+          }
+        }
+      }
       for (std::size_t length = count; length > 0; --length) {
         const Piece joined = Joined(pieces, from, length);
         const std::string text = joined.text;
