@@ -48,7 +48,7 @@ void TakeMask(PlacedPicture& picture, QPDFObjectHandle mask) {
 // Follows the operators of one content stream that place pictures (ISO 32000-1, 8.4.4, 8.8, 8.9.7, 8.10).
 class ContentWalker : public QPDFObjectHandle::ParserCallbacks {
  public:
-  ContentWalker(PageSearch& search, QPDFObjectHandle resources, const Affine& matrix, int depth)
+  ContentWalker(PageSearch& search, const QPDFObjectHandle& resources, const Affine& matrix, int depth)
       : search_(search), resources_(resources), matrix_(matrix), depth_(depth) {}
 
   void handleObject(QPDFObjectHandle object) override {

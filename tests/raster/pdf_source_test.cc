@@ -110,6 +110,18 @@ TEST(PdfSourceTest, KeepsPixelToPixelWhateverTheRoundingOfPlacement) {
   }
 }
 
+TEST(PdfSourceTest, GivesTheDotsOfAStencilAsScanned) {
+  GreyImage scan = NoisePicture(1240, 1754);
+  for (std::uint8_t& pixel : scan.pixels) {
+    pixel = pixel < 128 ? 0 : 255;
+  }
+  SamplePdf pdf;
+  pdf.AddPage("0 0 595.2 841.92", DrawnAs("P", pdf.AddStencil(scan)), "0 g 595.2 0 0 841.92 0 0 cm /P Do");
+  const RasterPage page = LoadFirst(pdf);
+  EXPECT_DOUBLE_EQ(page.dpi, 150);
+  EXPECT_TRUE(page.image == scan);
+}
+
 TEST(PdfSourceTest, PutsMirroredAndTurnedBitmapsRight) {
   const GreyImage scan = NoisePicture(100, 150);
   const auto flipped = [](const GreyImage& image, bool across, bool down) {
@@ -334,6 +346,34 @@ TEST(PdfSourceTest, AFileCutShortGivesItsWholePagesOrSaysSo) {
         EXPECT_EQ(loaded.error().code, ErrorCode::kDamaged);
         EXPECT_EQ(loaded.error().page, page);
       }
+    }
+  }
+}
+
+TEST(PdfSourceTest, SpoiltBytesGiveAPageOrAnErrorThatNamesIt) {
+  SamplePdf pdf;
+  const int form = pdf.AddStream("/Type /XObject /Subtype /Form /BBox [0 0 48 72] /Matrix [1 0 0 1 0 0]",
+                                 "q 48 0 0 72 0 0 cm BI /W 2 /H 3 /CS /G /BPC 8 ID abcdef EI Q");
+  pdf.AddPage("0 0 48 72", DrawnAs("P", form), "q 1 0 0 1 0 0 cm /P Do Q", "/Rotate 90");
+  const std::string whole = pdf.Finish();
+  const SampleFolder folder;
+  std::uint32_t state = 1;
+  const auto next = [&state] { return (state = state * 1664525U + 1013904223U) >> 8U; };
+  for (int i = 0; i < 300; ++i) {
+    SCOPED_TRACE(i);
+    std::string spoilt = whole;
+    for (int k = 0; k <= i % 4; ++k) {
+      spoilt[9 + next() % (spoilt.size() - 9)] = static_cast<char>(next() % 256);
+    }
+    const auto source = Open(folder, spoilt);
+    if (!source) {
+      EXPECT_EQ(source.error().source, "set/a.pdf");
+      continue;
+    }
+    const auto page = (*source)->Load(1);
+    if (!page) {
+      EXPECT_EQ(page.error().page, 1);
+      EXPECT_FALSE(page.error().message.empty());
     }
   }
 }
