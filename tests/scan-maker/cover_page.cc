@@ -31,7 +31,9 @@ void Knob(cairo_t* cairo, double x, double y, double radius) {
 }
 
 void Louvres(Sheet& sheet, double x, double y, double width, double height, double pitch) {
-  for (double at = y; at <= y + height; at += pitch) {
+  const int lines = static_cast<int>(height / pitch);
+  for (int i = 0; i <= lines; ++i) {
+    const double at = y + i * pitch;
     sheet.Line(x, at, x + width, at, 3);
   }
 }

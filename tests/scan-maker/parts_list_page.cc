@@ -232,10 +232,8 @@ class ListPage {
     const double step =
         style_.lettering == Lettering::kTypewriter ? TextAdvance(".", style_) : 0.62 * style_.cap_height_px;
     // On a common raster, as a typesetter's leaders are.
-    for (double x = columns_.left + step * static_cast<int>((from - columns_.left) / step + 1); x + step < to;
-         x += step) {
-      sheet_.Put(x, y, {"text", ".", {}}, style_);
-    }
+    const double first = columns_.left + step * static_cast<int>((from - columns_.left) / step + 1);
+    sheet_.PutDots(first, to - step, y, step, style_);
   }
 
   const ListLayout& layout_;

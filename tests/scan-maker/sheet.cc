@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <cmath>
 #include <sstream>
 #include <stdexcept>
 #include <utility>
@@ -98,6 +99,13 @@ Box Sheet::PutWords(double x, double y, const std::string& words, const TextStyl
 Box Sheet::PutCentred(double x, double y, const std::string& words, const TextStyle& style) {
   const std::vector<Token> row = TermBook{}.Tokens(words);
   return PutRow(x - RowAdvance(row, style) / 2, y, row, style);
+}
+
+void Sheet::PutDots(double from, double to, double y, double step, const TextStyle& style) {
+  const int dots = static_cast<int>(std::ceil((to - from) / step));
+  for (int i = 0; i < dots; ++i) {
+    Put(from + i * step, y, {"text", ".", {}}, style);
+  }
 }
 
 void Sheet::Line(double x1, double y1, double x2, double y2, double width_px) {

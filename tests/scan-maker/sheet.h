@@ -57,6 +57,9 @@ class Sheet {
   // Words that are no terms, centred about x.
   Box PutCentred(double x, double y, const std::string& words, const TextStyle& style);
 
+  // A leader: dots from x `from` as long as they stay short of `to`, `step` px apart. No term.
+  void PutDots(double from, double to, double y, double step, const TextStyle& style);
+
   void Line(double x1, double y1, double x2, double y2, double width_px);
   void Rectangle(double x, double y, double width, double height, double line_px);
 

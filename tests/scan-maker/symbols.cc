@@ -38,7 +38,8 @@ void ArrowHead(cairo_t* cairo, double x, double y, double dx, double dy) {
 
 void Grid(cairo_t* cairo, double y, int side) {
   constexpr double kReach = 38;
-  for (double x = -kReach; x < kReach; x += 20) {
+  for (int dash = 0; dash < 4; ++dash) {
+    const double x = -kReach + 20 * dash;
     Segment(cairo, x, y, x + 11, y);
   }
   const double edge = std::sqrt(kEnvelope * kEnvelope - y * y);
@@ -202,7 +203,7 @@ void PictureTubeSymbol(cairo_t* cairo) {
   cairo_close_path(cairo);
   Stroke(cairo, 3.5);
   for (const double x : {-80.0, -50.0}) {
-    for (double y = -22; y < 22; y += 16) {
+    for (const double y : {-22.0, -6.0, 10.0}) {
       Segment(cairo, x, y, x, y + 9);
     }
   }

@@ -73,9 +73,7 @@ class Column {
       sheet_.PutRow(area_.left, y_, left, style_);
       const double right_x = area_.right - RowAdvance(right, style_);
       sheet_.PutRow(right_x, y_, right, style_);
-      for (double x = area_.left + RowAdvance(left, style_) + 20; x < right_x - 30; x += dot) {
-        sheet_.Put(x, y_, {"text", ".", {}}, style_);
-      }
+      sheet_.PutDots(area_.left + RowAdvance(left, style_) + 20, right_x - 30, y_, dot, style_);
     }
     y_ += LinePitch(style_);
   }
