@@ -67,7 +67,9 @@ bool HasDesignatorForm(std::string_view text) {
     while (is_digit(i) && i - digits < 4) {
       ++i;
     }
-    return digits > start && i > digits;
+    // No class has the letters I and O, which are read for 1 and 0; IC is met on drawings of the 1970s.
+    const std::string_view letters = text.substr(start, digits - start);
+    return digits > start && i > digits && (letters == "IC" || letters.find_first_of("IO") == std::string_view::npos);
   };
   if (!letters_then_digits()) {
     return false;
