@@ -24,7 +24,9 @@ PlacedPicture At(double x, double y, double width, double height, int width_px, 
 }
 
 PlacedPicture WholePage(double dpi) {
-  return At(0, 0, 480, 720, static_cast<int>(480 * dpi / 72), static_cast<int>(720 * dpi / 72));
+  const int width_px = static_cast<int>(480 * dpi / 72);
+  const int height_px = static_cast<int>(720 * dpi / 72);
+  return {width_px, height_px, {480, 0, 0, 720, 0, 0}};
 }
 
 TEST(AffineTest, ChainsInTheOrderOfTheArguments) {
@@ -97,7 +99,7 @@ TEST(NativeResolutionTest, IsLoweredToTheLimits) {
   ASSERT_TRUE(side.has_value());
   EXPECT_DOUBLE_EQ(side->dpi(), 150);
   limits.max_side_px = 32000;
-  limits.max_pixels = 1000 * 1500;
+  limits.max_pixels = 1'500'000;
   const auto area = NativeResolution(Page({}), limits);
   ASSERT_TRUE(area.has_value());
   EXPECT_DOUBLE_EQ(area->dpi(), 150);

@@ -9,7 +9,6 @@
 
 #include <cstddef>
 #include <cstdint>
-#include <cstdio>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -119,9 +118,8 @@ class SamplePdf {
     std::string file = "%PDF-1.5\n";
     std::string table = "xref\n0 " + std::to_string(objects.size() + 1) + "\n0000000000 65535 f \n";
     for (std::size_t i = 0; i < objects.size(); ++i) {
-      char entry[32];
-      std::snprintf(entry, sizeof entry, "%010zu 00000 n \n", file.size());
-      table += entry;
+      const std::string offset = std::to_string(file.size());
+      table += std::string(10 - offset.size(), '0') + offset + " 00000 n \n";
       file += std::to_string(i + 1) + " 0 obj\n" + objects[i] + "\nendobj\n";
     }
     const std::size_t start = file.size();
