@@ -29,14 +29,17 @@ Result<FolderState> LookAt(const fs::path& folder) {
   if (status.type() == fs::file_type::not_found) return FolderState::kNothing;
   if (!code && status.type() != fs::file_type::directory) return FolderState::kOther;
 
+  bool empty = true;
   bool only_beginnings = true;
   fs::directory_iterator file(folder, code);
   for (; !code && file != fs::directory_iterator(); file.increment(code)) {
     if (file->path().filename() == kVersionFile) return FolderState::kDatabase;
+    empty = false;
     only_beginnings = only_beginnings && IsBeginning(*file, code);
   }
   if (code) return Fail(ErrorCode::kIo, "the folder cannot be read: " + code.message(), folder.string());
-  return only_beginnings ? FolderState::kNothing : FolderState::kOther;
+  if (empty) return FolderState::kNothing;
+  return only_beginnings ? FolderState::kBegun : FolderState::kOther;
 }
 
 Result<SchemaState> CheckSchema(const Xapian::Database& database, const fs::path& folder) {

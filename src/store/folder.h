@@ -12,7 +12,8 @@
 namespace benchleaf::store {
 
 enum class FolderState {
-  kNothing,   // missing, empty, or left by a process that was killed while making a database
+  kNothing,   // missing or empty
+  kBegun,     // the empty files of a database that a process was killed over while making it
   kDatabase,  // a Xapian database, ours or not
   kOther,     // something else
 };

@@ -87,7 +87,9 @@ Result<std::unique_ptr<IndexWriter>> IndexWriter::Open(const fs::path& folder, s
       fs::create_directories(folder, code);
       if (code) return Fail(ErrorCode::kIo, "the folder cannot be made: " + code.message(), folder.string());
     }
-    Xapian::WritableDatabase database(folder.string(), Xapian::DB_CREATE_OR_OPEN);
+    // Xapian takes files that were only begun for a database, and fails to open it.
+    const int way = *state == store::FolderState::kBegun ? Xapian::DB_CREATE_OR_OVERWRITE : Xapian::DB_CREATE_OR_OPEN;
+    Xapian::WritableDatabase database(folder.string(), way);
     const Result<store::SchemaState> schema = store::CheckSchema(database, folder);
     if (!schema) return tl::unexpected<Error>(schema.error());
     if (*schema == store::SchemaState::kNew) {
