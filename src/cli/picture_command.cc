@@ -68,7 +68,8 @@ tl::expected<std::vector<Pictured>, ExitCode> ChoosePlaces(IndexReader& index, c
     return tl::unexpected(ExitCode::kNothingFound);
   }
   if (options.hit > static_cast<int>(found->hits.size())) {
-    Say(streams, options.term + ": it has only " + std::to_string(found->hits.size()) + (found->hits.size() == 1 ? " place" : " places"));
+    Say(streams, options.term + ": it has only " + std::to_string(found->hits.size()) +
+                     (found->hits.size() == 1 ? " place" : " places"));
     return tl::unexpected(ExitCode::kNothingFound);
   }
   // Without a number, the places that fit as well as the first: no look-alikes where the term itself is found.

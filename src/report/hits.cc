@@ -51,7 +51,7 @@ std::string HitsText(const TermHits& found, const Look& look) {
                {"kind"},
                {"where on the page", Column::Align::kLeft, Column::Fit::kWrap},
                {"seen as"},
-               {"reads"},
+               {"reads", Column::Align::kLeft, Column::Fit::kWrap},
                {"sure", Column::Align::kRight},
                {"match"}});
   int number = 0;

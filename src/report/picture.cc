@@ -15,8 +15,13 @@ namespace {
 
 // Half the side of a spot's surroundings, in heights of its lettering: enough to see what a part is connected to.
 constexpr double kSurroundingHeights = 22;
-// But no less than this share of the page's longer side, for spots whose box is a speck.
+// But no less than this share of the page's longer side, for spots whose box is a speck, and no more than this, for
+// boxes of several lines.
 constexpr double kLeastSurroundings = 0.08;
+constexpr double kMostSurroundings = 0.16;
+// What lies under the ring stays readable: a ring often crosses the value next to a designator.
+constexpr double kBandOpacity = 0.75;
+constexpr double kHaloOpacity = 0.5;
 // A spot's picture is enlarged until its longer side has this many px, by 4 at most: beyond that it only blurs.
 constexpr int kLegibleSide = 900;
 constexpr int kMostEnlargement = 4;
@@ -49,8 +54,8 @@ Ring RingFor(const ColorImage& image, const Box& box, double least_gap_share) {
 // The part of the page round the spot that is shown.
 Box Surroundings(const ColorImage& page, const Box& spot) {
   const double page_side = std::max(page.width, page.height);
-  const double around =
-      std::max(kSurroundingHeights * std::min(spot.width, spot.height), kLeastSurroundings * page_side);
+  const double around = std::clamp(kSurroundingHeights * std::min(spot.width, spot.height),
+                                   kLeastSurroundings * page_side, kMostSurroundings * page_side);
   const auto cut = [&](double middle, int length, int limit) {
     const double half = std::max(around, length / 2.0 + around / 4);
     const int from = std::max(0, static_cast<int>(middle - half));
@@ -83,8 +88,8 @@ void DrawRing(ColorImage& image, const Box& box, const Ring& ring) {
       const double distance = Distance(x + 0.5, y + 0.5, box);
       // Whatever the gap, the smooth edge must not run into the box.
       if (distance <= 0) continue;
-      Blend(Pixel(image, x, y), {255, 255, 255}, Coverage(distance, ring.gap_px, outer + halo));
-      Blend(Pixel(image, x, y), kRingColor, Coverage(distance, inner, outer));
+      Blend(Pixel(image, x, y), {255, 255, 255}, kHaloOpacity * Coverage(distance, ring.gap_px, outer + halo));
+      Blend(Pixel(image, x, y), kRingColor, kBandOpacity * Coverage(distance, inner, outer));
     }
   }
 }

@@ -13,6 +13,7 @@ namespace {
 
 constexpr int kGap = 2;             // columns between two fields
 constexpr int kNarrowestWrap = 10;  // a wrapped column is never made narrower
+constexpr int kWidestWrap = 60;     // where no width is set, a wrapped column is only wider for a single word
 
 std::string_view Sgr(Paint paint) {
   switch (paint) {
@@ -62,6 +63,16 @@ void Shrink(const std::vector<Column>& columns, const std::vector<std::size_t>& 
   }
 }
 
+int LongestWord(std::string_view line) {
+  int longest = 0;
+  while (!line.empty()) {
+    const std::size_t space = std::min(line.find(' '), line.size());
+    longest = std::max(longest, DisplayWidth(line.substr(0, space)));
+    line.remove_prefix(std::min(space + 1, line.size()));
+  }
+  return longest;
+}
+
 }  // namespace
 
 std::string Painted(const std::string& text, Paint paint, const Look& look) {
@@ -87,8 +98,12 @@ std::string Table::Render(const Look& look) const {
     if (std::all_of(rows_.begin(), rows_.end(), [i](const auto& row) { return IsEmpty(row[i]); })) continue;
     shown.push_back(i);
     widths[i] = DisplayWidth(columns_[i].title);
+    const bool may_wrap = columns_[i].fit == Column::Fit::kWrap;
     for (const auto& row : rows_) {
-      for (const std::string& line : row[i].lines) widths[i] = std::max(widths[i], DisplayWidth(line));
+      for (const std::string& line : row[i].lines) {
+        const int whole = DisplayWidth(line);
+        widths[i] = std::max(widths[i], may_wrap ? std::min(whole, std::max(kWidestWrap, LongestWord(line))) : whole);
+      }
     }
   }
   if (look.columns > 0) Shrink(columns_, shown, look.columns, widths);

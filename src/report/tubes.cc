@@ -73,7 +73,7 @@ std::string TubesText(const std::string& asked, const std::vector<TubePlace>& pl
                {"page"},
                {"kind"},
                {"where on the page", Column::Align::kLeft, Column::Fit::kWrap},
-               {"reads"},
+               {"reads", Column::Align::kLeft, Column::Fit::kWrap},
                {"sure", Column::Align::kRight},
                {"match"}});
   for (const TubePlace& place : places) {

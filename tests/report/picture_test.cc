@@ -12,9 +12,10 @@ namespace {
 
 constexpr std::uint8_t kGround = 128;  // grey, the worst ground for a ring
 
+// More red and blue than green by far: the band over whatever it was drawn on.
 bool IsBand(const ColorImage& image, int x, int y) {
   const std::uint8_t* p = Pixel(image, x, y);
-  return p[0] == kRingColor.red && p[1] == kRingColor.green && p[2] == kRingColor.blue;
+  return p[0] - p[1] > 80 && p[2] - p[1] > 60;
 }
 
 bool IsGround(const ColorImage& image, int x, int y) {
@@ -24,7 +25,7 @@ bool IsGround(const ColorImage& image, int x, int y) {
 
 bool IsHalo(const ColorImage& image, int x, int y) {
   const std::uint8_t* p = Pixel(image, x, y);
-  return p[0] == 255 && p[1] == 255 && p[2] == 255;
+  return p[0] > kGround + 40 && p[0] == p[1] && p[1] == p[2];
 }
 
 // A picture whose every pixel says where it is.
@@ -83,6 +84,18 @@ TEST(DrawRing, WithoutAGapStillLeavesTheBox) {
   for (int y = 20; y < 40; ++y) {
     for (int x = 20; x < 40; ++x) ASSERT_TRUE(IsGround(image, x, y)) << x << ',' << y;
   }
+}
+
+TEST(DrawRing, LetsWhatIsUnderItShineThrough) {
+  ColorImage image = BlankColorImage(200, 200, 255);
+  for (int x = 0; x < 200; ++x) std::fill_n(Pixel(image, x, 100), kBytesPerPixel, std::uint8_t{0});
+  DrawRing(image, {80, 90, 40, 20}, {.gap_px = 10, .width_px = 8});
+  int darker = 0;
+  for (int x = 50; x < 80; ++x) {
+    EXPECT_TRUE(IsBand(image, x, 100) == IsBand(image, x, 103)) << x;
+    if (IsBand(image, x, 100) && Pixel(image, x, 100)[0] + 20 < Pixel(image, x, 103)[0]) ++darker;
+  }
+  EXPECT_GE(darker, 6);
 }
 
 TEST(PixelBox, HoldsTheFractionsAndStaysOnThePicture) {

@@ -82,6 +82,21 @@ TEST(Table, WrapsInsteadOfCuttingOffOnANarrowTerminal) {
             "      400 volts\n");
 }
 
+TEST(Table, KeepsLongTextReadableWhereNoWidthIsSet) {
+  Table table({{"description", Align::kLeft, Fit::kWrap}, {"file", Align::kLeft, Fit::kWrap}});
+  const std::string file(80, 'x');
+  table.Add({"resistor, carbon, one half watt, ten percent, twenty-two hundred ohms", file});
+  EXPECT_EQ(table.Render({}),
+            "description                                                   file\n"
+            "------------------------------------------------------------  " +
+                std::string(80, '-') +
+                "\n"
+                "resistor, carbon, one half watt, ten percent, twenty-two      " +
+                file +
+                "\n"
+                "hundred ohms\n");
+}
+
 TEST(Table, TakesFromTheWidestColumnFirst) {
   Table table({{"a", Align::kLeft, Fit::kWrap}, {"b", Align::kLeft, Fit::kWrap}});
   table.Add({"twelve chars", "a field of thirty-two characters"});

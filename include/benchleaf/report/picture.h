@@ -9,8 +9,8 @@
 
 namespace benchleaf {
 
-// A ring: a closed band at an even distance round a box, so that it never covers what it points at, with a white halo
-// on both sides that keeps it visible on grey, black and coloured ground.
+// A ring: a closed band at an even distance round a box, so that it never covers what it points at, with a light
+// halo on both sides that keeps it visible on grey, black and coloured ground. What lies under it shines through.
 struct Ring {
   double gap_px = 0;    // clear space between the box and the halo
   double width_px = 0;  // of the band; the halo takes half of this on either side

@@ -36,7 +36,7 @@ struct Column {
   enum class Align { kLeft, kRight };
   enum class Fit {
     kWhole,  // always as wide as its widest field
-    kWrap,   // broken into lines when the terminal is too narrow
+    kWrap,   // broken into lines of 60 columns, or fewer when the terminal is too narrow
   };
   std::string title;
   Align align = Align::kLeft;
