@@ -5,10 +5,12 @@
 #include "cli/talk.h"
 
 #include "benchleaf/record/json.h"
+#include "benchleaf/report/text.h"
 
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
+#include <cstddef>
 #include <memory>
 #include <thread>
 
@@ -41,15 +43,16 @@ std::string SummaryJson(const IndexSummary& summary, const Progress& progress) {
 }
 
 std::string SummaryWords(const IndexSummary& summary) {
-  std::string words = "the index holds " + std::to_string(summary.pages) + " pages of " +
-                      std::to_string(summary.manuals) + " manuals of " + std::to_string(summary.sets) + " sets; " +
-                      std::to_string(summary.pages_read) + " pages read now, " + std::to_string(summary.pages_known) +
+  const auto counted = [](int count, const char* noun) { return Counted(static_cast<std::size_t>(count), noun); };
+  std::string words = "the index holds " + counted(summary.pages, "page") + " of " +
+                      counted(summary.manuals, "manual") + " of " + counted(summary.sets, "set") + "; " +
+                      counted(summary.pages_read, "page") + " read now, " + std::to_string(summary.pages_known) +
                       " known before";
   if (summary.manuals_removed > 0) {
-    words += ", " + std::to_string(summary.manuals_removed) + " manuals no longer in the library removed";
+    words += ", " + counted(summary.manuals_removed, "manual") + " no longer in the library removed";
   }
   if (!summary.problems.empty()) {
-    words += "; " + std::to_string(summary.problems.size()) + " problems, each named above";
+    words += "; " + Counted(summary.problems.size(), "problem") + " named above";
   }
   return words;
 }

@@ -8,6 +8,7 @@
 #include "benchleaf/record/json.h"
 #include "benchleaf/report/picture.h"
 #include "benchleaf/report/pictured.h"
+#include "benchleaf/report/text.h"
 
 #include <CLI/CLI.hpp>
 
@@ -43,8 +44,9 @@ Result<ColorImage> LoadPage(const fs::path& library, const PagePlace& place) {
   auto source = OpenScan(path, place.file);
   if (!source) return tl::unexpected(source.error());
   if (place.page > (*source)->page_count()) {
-    return Fail(ErrorCode::kMissing, "the scan has only " + std::to_string((*source)->page_count()) + " pages",
-                place.file, place.page);
+    return Fail(ErrorCode::kMissing,
+                "the scan has only " + Counted(static_cast<std::size_t>((*source)->page_count()), "page"), place.file,
+                place.page);
   }
   return (*source)->LoadColor(place.page, kLoadSide);
 }
@@ -68,8 +70,7 @@ tl::expected<std::vector<Pictured>, ExitCode> ChoosePlaces(IndexReader& index, c
     return tl::unexpected(ExitCode::kNothingFound);
   }
   if (options.hit > static_cast<int>(found->hits.size())) {
-    Say(streams, options.term + ": it has only " + std::to_string(found->hits.size()) +
-                     (found->hits.size() == 1 ? " place" : " places"));
+    Say(streams, options.term + ": it has only " + Counted(found->hits.size(), "place"));
     return tl::unexpected(ExitCode::kNothingFound);
   }
   // Without a number, the places that fit as well as the first: no look-alikes where the term itself is found.

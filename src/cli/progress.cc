@@ -2,6 +2,8 @@
 
 #include "cli/talk.h"
 
+#include "benchleaf/report/text.h"
+
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -36,9 +38,9 @@ void Progress::Found(int sets, int manuals, int pages_to_read, int pages_known) 
   total_ = pages_to_read;
   start_ = clock_();
   if (talk_ == Talk::kQuiet) return;
-  Line(std::to_string(sets) + (sets == 1 ? " set, " : " sets, ") + std::to_string(manuals) +
-       (manuals == 1 ? " manual: " : " manuals: ") + std::to_string(pages_to_read) + " pages to read, " +
-       std::to_string(pages_known) + " already in the index");
+  Line(Counted(static_cast<std::size_t>(sets), "set") + ", " + Counted(static_cast<std::size_t>(manuals), "manual") +
+       ": " + Counted(static_cast<std::size_t>(pages_to_read), "page") + " to read, " + std::to_string(pages_known) +
+       " already in the index");
   Rewrite();
 }
 
@@ -85,7 +87,7 @@ void Progress::Rewrite() {
 }
 
 std::string Progress::Status() const {
-  std::string status = std::to_string(done_) + " of " + std::to_string(total_) + " pages";
+  std::string status = std::to_string(done_) + " of " + Counted(static_cast<std::size_t>(total_), "page");
   if (failed_ > 0) status += ", " + std::to_string(failed_) + " not read";
   const double seconds = std::chrono::duration<double>(clock_() - start_).count();
   if (done_ >= kPagesForRate && seconds > 0) {

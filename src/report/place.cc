@@ -14,11 +14,6 @@ std::string PageWords(const PagePlace& place) {
 
 std::string Sureness(double confidence) { return std::to_string(std::lround(confidence * 100)) + " %"; }
 
-std::string Counted(std::size_t count, const std::string& noun, const std::string& plural) {
-  if (count == 1) return "1 " + noun;
-  return std::to_string(count) + ' ' + (plural.empty() ? noun + 's' : plural);
-}
-
 std::string ReadAs(const Sighting& sighting) { return sighting.read == sighting.text ? std::string() : sighting.read; }
 
 void SetPlace(Json& object, const PagePlace& place) {

@@ -17,9 +17,6 @@ std::string PageWords(const PagePlace& place);
 // "93 %".
 std::string Sureness(double confidence);
 
-// "1 place", "3 places"; `plural` is "s" unless given.
-std::string Counted(std::size_t count, const std::string& noun, const std::string& plural = {});
-
 // The sighting's text as it was read, when that differs from the canonical text; else empty.
 std::string ReadAs(const Sighting& sighting);
 

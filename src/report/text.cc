@@ -117,4 +117,12 @@ std::vector<std::string> Wrapped(std::string_view utf8, int width) {
   return filler.Finish();
 }
 
+std::string Counted(std::size_t count, std::string_view noun) {
+  std::string text = std::to_string(count);
+  text += ' ';
+  text += noun;
+  if (count != 1) text += 's';
+  return text;
+}
+
 }  // namespace benchleaf

@@ -86,5 +86,11 @@ TEST(Wrapped, BreaksAtSpacesAndOnlyElseWithinWords) {
   for (const Case& c : cases) EXPECT_EQ(Wrapped(c.text, c.width), c.lines) << c.why;
 }
 
+TEST(Counted, KnowsOneFromMany) {
+  EXPECT_EQ(Counted(0, "place"), "0 places");
+  EXPECT_EQ(Counted(1, "place"), "1 place");
+  EXPECT_EQ(Counted(2, "place"), "2 places");
+}
+
 }  // namespace
 }  // namespace benchleaf

@@ -3,6 +3,7 @@
 #ifndef BENCHLEAF_REPORT_TEXT_H_
 #define BENCHLEAF_REPORT_TEXT_H_
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -21,6 +22,9 @@ int DisplayWidth(std::string_view utf8);
 // At least one line; a single character wider than `width` has a line to itself.
 // REQUIRES: width >= 1.
 std::vector<std::string> Wrapped(std::string_view utf8, int width);
+
+// "1 place", "3 places": `noun` is one that takes an s.
+std::string Counted(std::size_t count, std::string_view noun);
 
 }  // namespace benchleaf
 
