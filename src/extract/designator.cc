@@ -32,8 +32,9 @@ std::size_t AssemblyPrefix(std::string_view text) {
   if (end < text.size() && text[end] == '-') {
     ++end;
   }
-  const bool letters_and_number_follow = end + 1 < text.size() && IsUpper(text[end]) &&
-                                         std::any_of(text.begin() + static_cast<std::ptrdiff_t>(end), text.end(), IsDigit);
+  const bool letters_and_number_follow =
+      end + 1 < text.size() && IsUpper(text[end]) &&
+      std::any_of(text.begin() + static_cast<std::ptrdiff_t>(end), text.end(), IsDigit);
   return letters_and_number_follow ? end : 0;
 }
 

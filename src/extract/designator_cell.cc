@@ -18,12 +18,16 @@ bool IsWordBetween(const std::string& text, const Rules::Tables& tables) {
   return HasRole(word, ListRole::kRange, tables) || HasRole(word, ListRole::kAnd, tables);
 }
 
-bool AllDigits(std::string_view text) { return !text.empty() && std::all_of(text.begin(), text.end(), IsDigit); }
+// "20" or "20,26".
+bool IsNumberList(std::string_view text) {
+  return !text.empty() && text.size() <= 12 && IsDigit(text.front()) &&
+         text.find_first_not_of("0123456789,-") == std::string_view::npos;
+}
 
 // Whether two pieces are numbers of one cell between which a scan lost the comma.
 bool LostComma(const Piece& left, const Piece& right, double cap, const CellColumn& column) {
   return column.right > 0 && right.box.right() < column.right && Gap(left, right) < 1.7 * cap &&
-         IsDigit(left.text.back()) && AllDigits(Trimmed(right.text)) && right.text.size() <= 4;
+         IsAlnum(left.text.back()) && IsNumberList(Trimmed(right.text));
 }
 
 // Whether two pieces may be parts of one designator cell.
@@ -50,7 +54,9 @@ std::string CellText(const std::vector<Piece>& pieces, std::size_t from, std::si
     const bool lost = i > from && LostComma(pieces[i - 1], pieces[i], cap, column);
     text += lost ? "," : "";
     const std::string word = ListWord(pieces[i].text);
-    text += HasRole(word, ListRole::kRange, tables) ? "-" : HasRole(word, ListRole::kAnd, tables) ? "," : pieces[i].text;
+    text += HasRole(word, ListRole::kRange, tables) ? "-"
+            : HasRole(word, ListRole::kAnd, tables) ? ","
+                                                    : pieces[i].text;
   }
   return text;
 }
@@ -123,7 +129,8 @@ std::optional<DesignatorCell> DesignatorCellAt(const std::vector<Piece>& pieces,
     }
     // "C1, 10 MFD": the number belongs to the unit behind it.
     if (count > 1 && from + count < pieces.size() && IsValueNumber(pieces[from + count - 1].text) &&
-        IsValueUnit(Trimmed(pieces[from + count].text)) && Gap(pieces[from + count - 1], pieces[from + count]) < 2 * cap) {
+        IsValueUnit(Trimmed(pieces[from + count].text)) &&
+        Gap(pieces[from + count - 1], pieces[from + count]) < 2 * cap) {
       continue;
     }
     if (auto designators = ExpandDesignators(text, tables, RangeStyle::kList, column.previous, column.lone_strokes)) {

@@ -26,7 +26,8 @@ std::string SameAs(const std::string& description, const Rules::Tables& tables) 
   for (std::size_t at = 0; at < words.size(); ++at) {
     const std::size_t length = extract::PhraseAt(words, at, extract::ListRole::kSame, tables);
     if (length != 0 && at + length < words.size()) {
-      if (const auto designator = extract::RepairDesignator(words[at + length], tables, extract::LoneStrokes::kRefuse)) {
+      if (const auto designator =
+              extract::RepairDesignator(words[at + length], tables, extract::LoneStrokes::kRefuse)) {
         return designator->Text();
       }
     }
@@ -76,7 +77,7 @@ std::vector<Entry> ExtractEntries(const PageReading& reading, const Rules& rules
     }
     for (const extract::Designator& designator : row.row.designators) {
       entry.designator = designator.Text();
-      entry.confidence = std::min(row.row.designator_confidence * designator.sure, part);
+      entry.confidence = row.row.designator_confidence * designator.sure * part;
       entries.push_back(entry);
     }
   }

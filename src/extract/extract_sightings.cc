@@ -22,6 +22,9 @@ std::vector<PageTerm> TermsOfRows(const std::vector<extract::ListPageRow>& rows)
     term.read = row.row.designator_text;
     term.box = row.row.designator_box;
     for (const extract::Designator& designator : row.row.designators) {
+      if (row.row.designator_box.empty()) {
+        break;  // told by the rows around it: the designator itself is seen nowhere
+      }
       term.term = {TermKind::kDesignator, designator.Text(), designator.sure};
       term.confidence = row.row.designator_confidence * designator.sure;
       terms.push_back(term);
@@ -38,9 +41,8 @@ std::vector<PageTerm> TermsOfRows(const std::vector<extract::ListPageRow>& rows)
 }
 
 bool CoveredBy(const PageTerm& term, const std::vector<PageTerm>& rows) {
-  return std::any_of(rows.begin(), rows.end(), [&](const PageTerm& row) {
-    return OverlapOfSmaller(row.box, term.box) > 0.5;
-  });
+  return std::any_of(rows.begin(), rows.end(),
+                     [&](const PageTerm& row) { return OverlapOfSmaller(row.box, term.box) > 0.5; });
 }
 
 // The words of rows that stand for tubes tell of tubes.

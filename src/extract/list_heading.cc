@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <set>
+#include <string_view>
 
 namespace benchleaf::extract {
 namespace {
@@ -81,6 +82,12 @@ std::optional<std::string> AssemblyHeading(const std::vector<std::string>& words
   }
   if (auto first = AssemblyDesignator(words.front(), tables)) {
     return first;
+  }
+  // "Az CHASSIS UNIT": nothing else begins like that.
+  constexpr std::string_view kStrokes = "0123456789IZ|";
+  if (words.front().size() == 2 && words.front()[0] == 'A' &&
+      kStrokes.find(words.front()[1]) != std::string_view::npos && words.size() <= 5) {
+    return AnnouncedAssembly(words.front(), tables);
   }
   return words.size() > 1 ? AssemblyDesignator(words.back(), tables) : std::nullopt;
 }

@@ -1,5 +1,6 @@
 #include "extract/list_page.h"
 
+#include "extract/designator.h"
 #include "extract/list_heading.h"
 #include "extract/list_pieces.h"
 #include "extract/list_table.h"
@@ -8,6 +9,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <iterator>
+#include <optional>
 #include <utility>
 
 namespace benchleaf::extract {
@@ -29,9 +31,8 @@ bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines) {
   for (const ListPageRow& row : rows) {
     bool worded = !row.fields.part_number.empty();
     for (const auto& line : row.row.lines) {
-      worded = worded || std::any_of(line.begin(), line.end(), [](const Piece& piece) {
-                 return IsWord(piece) || IsRunningText(piece);
-               });
+      worded = worded || std::any_of(line.begin(), line.end(),
+                                     [](const Piece& piece) { return IsWord(piece) || IsRunningText(piece); });
     }
     told += worded ? 1U : 0U;
     designators += row.row.designators.empty() ? 0U : 1U;
@@ -40,18 +41,41 @@ bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines) {
   return (designators >= 2 || item_list) && told * 10 >= rows.size() * 6 && rows.size() * 5 >= lines;
 }
 
+// A short word that a reader took for a turned one, though it also read something like a designator upright.
+std::optional<Piece> AsUpright(const Piece& piece, double cap, const Rules::Tables& tables) {
+  constexpr double kDoubt = 0.6;
+  if (piece.box.height > 2 * cap || piece.box.width > 5 * cap) {
+    return std::nullopt;
+  }
+  for (const std::string& alternative : piece.alternatives) {
+    const std::string text = Trimmed(alternative);
+    const bool shaped = text.size() >= 2 && IsDesignatorClass(Upper(text.substr(0, 1)), tables) && !IsLower(text[1]);
+    if (shaped || RepairDesignator(text, tables, LoneStrokes::kAllowSmall)) {
+      Piece upright = piece;
+      upright.text = alternative;
+      upright.turn = 0;
+      upright.confidence *= kDoubt;
+      return upright;
+    }
+  }
+  return std::nullopt;
+}
+
 // The upright pieces, without leaders, those put together that a reader took apart.
 std::vector<Piece> ListPieces(const PageReading& reading, double cap, const Rules::Tables& tables) {
   std::vector<Piece> upright;
   for (Piece& piece : PiecesOf(reading)) {
     if (piece.turn == 0) {
       upright.push_back(std::move(piece));
+    } else if (auto standing = AsUpright(piece, cap, tables)) {
+      upright.push_back(std::move(*standing));
     }
   }
   std::vector<Piece> pieces;
   for (Line& line : JoinLines(WithoutLeaders(upright, cap))) {
     JoinByAlternatives(line, tables);
-    pieces.insert(pieces.end(), std::make_move_iterator(line.pieces.begin()), std::make_move_iterator(line.pieces.end()));
+    pieces.insert(pieces.end(), std::make_move_iterator(line.pieces.begin()),
+                  std::make_move_iterator(line.pieces.end()));
   }
   return pieces;
 }

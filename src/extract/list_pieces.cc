@@ -36,7 +36,8 @@ std::string_view WithoutRules(std::string_view text) {
   while (!text.empty() && kRules.find(text.front()) != std::string_view::npos) {
     text.remove_prefix(1);
   }
-  while (!text.empty() && kRules.find(text.back()) != std::string_view::npos) {
+  // At the end a stroke may be a figure: LS! is LS1.
+  while (!text.empty() && text.back() != '!' && kRules.find(text.back()) != std::string_view::npos) {
     text.remove_suffix(1);
   }
   return text;
@@ -92,13 +93,38 @@ std::optional<std::pair<std::size_t, std::size_t>> SpanOf(const std::string& alt
   return std::nullopt;
 }
 
+// Where a designator ends to which the next cell's word was read without a space ("P3Plug,"); 0 for other texts.
+std::size_t EndOfMergedDesignator(std::string_view text) {
+  const std::size_t last_figure = text.find_last_of("0123456789");
+  if (last_figure == std::string_view::npos || last_figure + 4 > text.size() || last_figure > 12) {
+    return 0;
+  }
+  const std::string_view word = text.substr(last_figure + 1);
+  const bool worded =
+      IsUpper(word[0]) && IsLetter(word[1]) && IsLetter(word[2]) &&
+      word.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz,.;") == std::string_view::npos &&
+      word.size() > 3;
+  // Letters, then nothing but figures and signs: no tube or part number is of this form.
+  std::size_t at = 0;
+  while (at < last_figure && IsUpper(text[at])) {
+    ++at;
+  }
+  const bool designator =
+      at <= 3 && text.substr(at, last_figure + 1 - at).find_first_not_of("0123456789,-") == std::string_view::npos;
+  return worded && designator ? last_figure + 1 : 0;
+}
+
 void AddPart(const Piece& whole, std::size_t from, std::size_t to, std::vector<Piece>& parts) {
   const std::string_view text = WithoutRules(std::string_view(whole.text).substr(from, to - from));
   if (text.empty() || (text.find_first_not_of(kLeaders) == std::string_view::npos && !IsRepetition(text))) {
     return;
   }
   const auto start = static_cast<std::size_t>(text.data() - whole.text.data());
-  parts.push_back(Part(whole, start, start + text.size()));
+  const std::size_t merged = EndOfMergedDesignator(text);
+  if (merged != 0) {
+    parts.push_back(Part(whole, start, start + merged));
+  }
+  parts.push_back(Part(whole, start + merged, start + text.size()));
 }
 
 }  // namespace

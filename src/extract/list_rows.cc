@@ -6,14 +6,16 @@
 #include "extract/plain_text.h"
 
 #include <algorithm>
+#include <charconv>
 #include <cstddef>
+#include <cstdlib>
 #include <optional>
 #include <utility>
 
 namespace benchleaf::extract {
 namespace {
 
-constexpr double kColumnReach = 4;      // capital heights from the column's edge within which its cells begin
+constexpr double kColumnReach = 4;       // capital heights from the column's edge within which its cells begin
 constexpr double kNextLineWithin = 2.6;  // capital heights between a row's lines, from top to top less one height
 
 // Builds rows line by line. Knows what the row above needs: whether its designators go on, whether it may grow.
@@ -57,7 +59,7 @@ class RowBuilder {
     }
     if (cell) {
       AddRow(line, *cell, words);
-    } else if (!TakeSection(line) && !TakeSpoiled(line)) {
+    } else if (!TakeSection(line) && !TakeMoreNumbers(line) && !TakeSpoiled(line)) {
       TakeWithoutDesignator(line);
     }
   }
@@ -71,12 +73,15 @@ class RowBuilder {
   std::optional<DesignatorCell> FindCell(const Line& line) const {
     for (std::size_t at = 0; at < line.pieces.size(); ++at) {
       if (InDesignatorColumn(line.pieces[at]) && BeginsColumn(line.pieces, at, cap_)) {
-        if (auto cell = DesignatorCellAt(line.pieces, at, cap_, tables_, {nullptr, LoneStrokes::kAllowSmall, CellsRight()})) {
+        if (auto cell =
+                DesignatorCellAt(line.pieces, at, cap_, tables_, {nullptr, LoneStrokes::kAllowSmall, CellsRight()})) {
           return cell;
         }
         const Designator* last = LastDesignator();
-        if (last != nullptr && (wants_more_ || line.pieces.size() == 1) && Near(line)) {
-          if (auto cell = DesignatorCellAt(line.pieces, at, cap_, tables_, {last, LoneStrokes::kRefuse, CellsRight()})) {
+        if (last != nullptr && open_ && Near(line) &&
+            (wants_more_ || line.pieces.size() == 1 || CountsOn(line.pieces[at], *last))) {
+          if (auto cell =
+                  DesignatorCellAt(line.pieces, at, cap_, tables_, {last, LoneStrokes::kRefuse, CellsRight()})) {
             return cell;
           }
         }
@@ -88,6 +93,21 @@ class RowBuilder {
   // Where the designators' cells end at the latest.
   int CellsRight() const {
     return table_.order == ColumnOrder::kDesignatorFirst ? description_left_ - static_cast<int>(0.5 * cap_) : 0;
+  }
+
+  // Whether a piece is a number that goes on from the row's last designator, whose comma was lost.
+  static bool CountsOn(const Piece& piece, const Designator& last) {
+    const std::string text = Trimmed(piece.text);
+    int number = 0;
+    int before = 0;
+    std::from_chars(text.data(), text.data() + text.size(), number);
+    std::from_chars(last.number.data(), last.number.data() + last.number.size(), before);
+    return number > before && IsNumberList(text);
+  }
+
+  // "17,21", its figures perhaps read as strokes.
+  static bool IsNumberList(const std::string& text) {
+    return !text.empty() && IsDigit(text.front()) && text.find_first_not_of("0123456789,-ilIOo") == std::string::npos;
   }
 
   const Designator* LastDesignator() const {
@@ -103,7 +123,8 @@ class RowBuilder {
   bool GoesOn(const Line& line, const DesignatorCell& cell) {
     const bool alone = cell.count == line.pieces.size();
     const bool only_numbers = IsDigit(Trimmed(line.pieces[cell.from].text).front());
-    if (result_.rows.empty() || !open_ || !Near(line) || !(wants_more_ || (alone && only_numbers))) {
+    if (result_.rows.empty() || !open_ || !Near(line) ||
+        !(wants_more_ || (alone && only_numbers) || (only_numbers && LastDesignator() != nullptr))) {
       return false;
     }
     ListRow& row = result_.rows.back();
@@ -160,16 +181,41 @@ class RowBuilder {
     return true;
   }
 
+  // The wrapped cell of a row whose first designator was not made out.
+  bool TakeMoreNumbers(const Line& line) {
+    if (!open_ || !Near(line) || result_.rows.empty() || result_.rows.back().designator_text.empty() ||
+        table_.order != ColumnOrder::kDesignatorFirst || !InDesignatorColumn(line.pieces.front())) {
+      return false;
+    }
+    ListRow& row = result_.rows.back();
+    std::size_t count = 0;
+    while (count < line.pieces.size() && line.pieces[count].box.right() < CellsRight() &&
+           IsNumberList(Trimmed(line.pieces[count].text))) {
+      ++count;
+    }
+    if (count == 0) {
+      return false;
+    }
+    for (std::size_t i = 0; i < count && row.designators.empty(); ++i) {
+      row.more_designators += "," + Trimmed(line.pieces[i].text);
+      row.designator_box = Union(row.designator_box, line.pieces[i].box);
+    }
+    AddLine(row, line, 0, count);
+    return true;
+  }
+
   // A short word in the designators' column that is no designator: kept for RepairByNumbering.
   bool TakeSpoiled(const Line& line) {
     for (std::size_t at = 0; at < line.pieces.size(); ++at) {
       const Piece& piece = line.pieces[at];
       const std::string text = Trimmed(piece.text);
-      const bool shaped = text.size() >= 2 && text.size() <= 7;
+      const std::string head = text.substr(0, text.find(','));
+      const bool shaped = head.size() >= 2 && head.size() <= 7 && !std::all_of(head.begin(), head.end(), IsDigit);
       if (std::abs(piece.box.x - table_.designator_left) <= 1.2 * cap_ && InDesignatorColumn(piece) && shaped &&
           BeginsColumn(line.pieces, at, cap_) && line.pieces.size() > 1 && text.find('-') == std::string::npos) {
         ListRow row;
-        row.designator_text = piece.read;
+        row.designator_text = head;
+        row.more_designators = text.substr(head.size());
         row.designator_box = piece.box;
         row.designator_confidence = piece.confidence;
         row.assembly = assembly_;
@@ -197,7 +243,8 @@ class RowBuilder {
     const bool in_column = table_.order == ColumnOrder::kNoDesignator ||
                            line.pieces.front().box.x >= description_left_ - 1.5 * cap_ ||
                            table_.order == ColumnOrder::kDesignatorLast;
-    if (open_ && Near(line) && in_column && !(has_part && (row_has_part || table_.order == ColumnOrder::kNoDesignator))) {
+    if (open_ && Near(line) && in_column &&
+        !(has_part && (row_has_part || table_.order == ColumnOrder::kNoDesignator))) {
       AddLine(result_.rows.back(), line, line.pieces.size(), 0);
       return;
     }

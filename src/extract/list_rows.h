@@ -13,14 +13,14 @@
 namespace benchleaf::extract {
 
 struct ListRow {
-  std::vector<Designator> designators;  // every one that the row names; empty for a row that names none
-  std::string designator_text;          // as read
-  std::string more_designators;         // ",16,17": read behind a first designator that was not made out
-  Box designator_box;                   // empty when there is none
-  double designator_confidence = 1;     // of the reading, 0 to 1
+  std::vector<Designator> designators;    // every one that the row names; empty for a row that names none
+  std::string designator_text;            // as read
+  std::string more_designators;           // ",16,17": read behind a first designator that was not made out
+  Box designator_box;                     // empty when there is none
+  double designator_confidence = 1;       // of the reading, 0 to 1
   std::vector<std::vector<Piece>> lines;  // the other pieces, a vector for each printed line
-  Box box;                              // of the whole row
-  std::string assembly;                 // in force
+  Box box;                                // of the whole row
+  std::string assembly;                   // in force
 };
 
 // The rows of one table, top to bottom. `assembly` is the heading in force and is brought up to date.

@@ -201,9 +201,12 @@ std::vector<ListBand> FindTables(const std::vector<Piece>& pieces, double cap, c
   const ColumnOrder order = OrderOf(columns, lines, cap);
   const std::vector<double> starts = TableStarts(columns, lines, order, cap);
 
+  // Only designators in their columns make a row: A2 may also begin a heading.
   std::vector<bool> holds_designator(lines.size(), false);
-  for (const Candidate& candidate : candidates) {
-    holds_designator[candidate.line] = true;
+  for (const Column& column : columns) {
+    for (const Candidate& cell : column.cells) {
+      holds_designator[cell.line] = true;
+    }
   }
   std::vector<ListBand> bands(1);
   std::vector<Piece> below;

@@ -103,16 +103,16 @@ class Numbering {
         ascending += Follows(Start(rows_[i - 1]), Start(rows_[i])) ? 1U : 0U;
       }
     }
-    return pairs >= 4 && ascending * 10 >= pairs * 8;
+    return pairs >= 4 && ascending * 20 >= pairs * 13;
   }
 
   bool Doubtful(std::size_t i, bool counts_up) const {
     const ListRow& row = rows_[i];
-    if (row.designator_text.empty() || row.designators.size() > 1) {
+    if (row.designators.size() > 1) {
       return false;
     }
     if (!Stands(row)) {
-      return true;
+      return !row.designator_text.empty() || (counts_up && LooksLikeNeighbour(i));
     }
     if (!counts_up || i == 0 || i + 1 == rows_.size() || !Stands(rows_[i - 1]) || !Stands(rows_[i + 1])) {
       return false;
@@ -125,9 +125,22 @@ class Numbering {
       return NumberOf(own) > NumberOf(above) + 5 * kWidestHole;
     }
     // Out of step, while the rows above and below are in step with each other.
-    const bool in_step = above.letters == own.letters && own.letters == below.letters && Follows(above, own) &&
-                         Follows(own, below);
+    const bool in_step =
+        above.letters == own.letters && own.letters == below.letters && Follows(above, own) && Follows(own, below);
     return above.letters == below.letters && NumberOf(below) > NumberOf(above) + 1 && !in_step;
+  }
+
+  // Whether a row of which no designator was read begins like the one above or below it: the same kind of part, so that
+  // it has a designator, too.
+  bool LooksLikeNeighbour(std::size_t i) const {
+    const std::string word = FirstWord(rows_[i]);
+    return word.size() > 3 &&
+           ((i > 0 && FirstWord(rows_[i - 1]) == word) || (i + 1 < rows_.size() && FirstWord(rows_[i + 1]) == word));
+  }
+
+  static std::string FirstWord(const ListRow& row) {
+    return row.lines.empty() || row.lines.front().empty() ? std::string()
+                                                          : Upper(Trimmed(row.lines.front().front().text));
   }
 
   bool SameAssembly(std::size_t from, std::size_t to) const {
@@ -195,7 +208,8 @@ class Numbering {
         --j;
       }
       const std::size_t distance = DistanceTo(rows_[from + i - 1], possible[j - 1]);
-      const bool alone = forced || IsOnlyOne(rows_[from + i - 1], possible, distance);
+      const bool blank = rows_[from + i - 1].designator_text.empty();
+      const bool alone = forced || (!blank && IsOnlyOne(rows_[from + i - 1], possible, distance));
       if (alone && distance <= (forced ? 2U : 1U) && distance < possible[j - 1].Text().size()) {
         Name(rows_[from + i - 1], possible[j - 1]);
       }
@@ -209,14 +223,16 @@ class Numbering {
       return;
     }
     const std::string text = Trimmed(PlainText(row.designator_text));
-    const std::size_t letters = std::min(text.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"), text.size());
+    const std::size_t letters =
+        std::min(text.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"), text.size());
     for (std::size_t count = std::min<std::size_t>(letters, 3); count > 0; --count) {
       std::string designator = Upper(text.substr(0, count));
       if (!IsDesignatorClass(designator, tables_) || count == text.size()) {
         continue;
       }
       for (const std::string& character : Characters(text.substr(count))) {
-        const char digit = character.size() == 1 && IsDigit(character[0]) ? character[0] : LookAlikeOf(character, tables_).digit;
+        const char digit =
+            character.size() == 1 && IsDigit(character[0]) ? character[0] : LookAlikeOf(character, tables_).digit;
         designator += digit == 0 ? '?' : digit;
       }
       if (auto read = ParseDesignator(designator, tables_); read && !Taken(row.assembly, *read)) {
@@ -233,7 +249,9 @@ class Numbering {
 
   // Gives a row its first designator, and what was read behind that.
   void Name(ListRow& row, const Designator& first) {
+    constexpr double kBlank = 0.7;
     row.designators = {first};
+    row.designators.front().sure *= row.designator_text.empty() ? kBlank : 1;
     taken_.insert({row.assembly, first.Text()});
     if (row.more_designators.empty()) {
       return;
@@ -248,14 +266,16 @@ class Numbering {
 
   // Whether no other possibility looks as much like the row's text.
   bool IsOnlyOne(const ListRow& row, const std::vector<Designator>& possible, std::size_t distance) const {
-    return std::count_if(possible.begin(), possible.end(), [&](const Designator& designator) {
-             return DistanceTo(row, designator) <= distance;
-           }) == 1;
+    return std::count_if(possible.begin(), possible.end(),
+                         [&](const Designator& designator) { return DistanceTo(row, designator) <= distance; }) == 1;
   }
 
   std::size_t DistanceTo(const ListRow& row, const Designator& designator) const {
     const std::string read = Folded(OneByteEach(Trimmed(PlainText(row.designator_text))), tables_);
     const std::string wanted = Folded(designator.Text(), tables_);
+    if (read.empty()) {
+      return 1;  // nothing was read that could speak against it
+    }
     return read.size() > kLongest || wanted.size() > kLongest ? kLongest : Distance(read, wanted);
   }
 

@@ -29,8 +29,7 @@ Surroundings Around(const Piece& piece, const PageSense& sense) {
   around.ranges = sense.list ? RangeStyle::kList : RangeStyle::kDrawing;
   around.parts = sense.list ? PartPlace::kList : PartPlace::kAnywhere;
   around.rkm_in_use = sense.rkm_in_use;
-  around.lone_strokes =
-      piece.origin == WordOrigin::kString && !sense.list ? LoneStrokes::kAllow : LoneStrokes::kRefuse;
+  around.lone_strokes = piece.origin == WordOrigin::kString && !sense.list ? LoneStrokes::kAllow : LoneStrokes::kRefuse;
   const bool tube_near = std::any_of(sense.tube_designators.begin(), sense.tube_designators.end(), [&](const Box& box) {
     return box != piece.box && Near(box, piece.box, kNearTube * sense.cap);
   });
@@ -86,7 +85,8 @@ class LineWalk {
     for (std::size_t count = Close(at, 5, kLetterSpace); count > 1; --count) {
       bool figures = true;
       for (std::size_t i = at + 1; i < at + count; ++i) {
-        figures = figures && (AllDigits(Trimmed(pieces_[i].text)) || (i > at + 1 && Trimmed(pieces_[i].text).size() == 1));
+        figures =
+            figures && (AllDigits(Trimmed(pieces_[i].text)) || (i > at + 1 && Trimmed(pieces_[i].text).size() == 1));
       }
       const Piece joined = Joined(pieces_, at, count);
       const auto designator = figures ? ParseDesignator(Trimmed(joined.text), tables_) : std::nullopt;
@@ -109,7 +109,8 @@ class LineWalk {
       for (std::size_t i = at + 1; i < at + count; ++i) {
         const std::string unit = Trimmed(pieces_[i].text);
         // A lone letter is more often a word of its own, except for the signs of everyday.
-        units = units && IsValueUnit(unit) && (unit.size() > 1 || std::string_view("KMVWH").find(unit) != std::string_view::npos);
+        units = units && IsValueUnit(unit) &&
+                (unit.size() > 1 || std::string_view("KMVWH").find(unit) != std::string_view::npos);
         text += unit;
       }
       const auto value = units ? ParseValue(text) : std::nullopt;

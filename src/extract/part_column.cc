@@ -13,10 +13,11 @@
 namespace benchleaf::extract {
 namespace {
 
-constexpr std::size_t kMostPieces = 5;   // part numbers with spaces in them
-constexpr double kColumnReach = 2.5;     // capital heights
-constexpr double kPutRight = 0.8;        // how sure a number is that had to be put right
-constexpr double kUnlikeOthers = 0.5;    // and one that stands at the place but has no known form
+constexpr std::size_t kMostPieces = 5;  // part numbers with spaces in them
+constexpr double kColumnReach = 2.5;    // capital heights
+constexpr double kPutRight = 0.8;       // how sure a number is that had to be put right
+constexpr double kLikeOthers = 0.98;    // one of the form that the column's numbers have
+constexpr double kUnlikeOthers = 0.5;   // and one that stands at the place but has no known form
 
 // Things with a form of their own that are no part numbers, though they may look like one.
 bool IsSomethingElse(const std::string& text, const Rules::Tables& tables) {
@@ -65,6 +66,24 @@ PartColumn::PartColumn(const TableRows& table, double cap, const Rules::Tables& 
       ++matched_;
     }
   }
+  CountLostDashes();
+}
+
+// A scan loses dashes but never makes any: numbers that differ from a form only by lacking dashes count for it.
+void PartColumn::CountLostDashes() {
+  const auto without_dashes = [](std::string shape) {
+    shape.erase(std::remove(shape.begin(), shape.end(), '-'), shape.end());
+    return shape;
+  };
+  for (auto& [shape, count] : shapes_) {
+    for (auto& [poorer, poorer_count] : shapes_) {
+      const bool fewer = std::count(poorer.begin(), poorer.end(), '-') < std::count(shape.begin(), shape.end(), '-');
+      if (fewer && count >= 2 && without_dashes(poorer) == without_dashes(shape)) {
+        count += poorer_count;
+        poorer_count = 0;
+      }
+    }
+  }
 }
 
 std::vector<PartColumn::Match> PartColumn::Matches(const ListRow& row) const {
@@ -81,10 +100,10 @@ std::vector<PartColumn::Match> PartColumn::Matches(const ListRow& row) const {
         // Only pieces with figures join: "KNOB 12345" is a word and a number.
         const Piece joined = Joined(pieces, from, count);
         const std::string text = Upper(Trimmed(joined.text));
-        const bool figures = std::all_of(pieces.begin() + static_cast<std::ptrdiff_t>(from),
-                                         pieces.begin() + static_cast<std::ptrdiff_t>(from + count), [](const Piece& p) {
-                                           return p.text.find_first_of("0123456789-") != std::string::npos;
-                                         });
+        const bool figures =
+            std::all_of(pieces.begin() + static_cast<std::ptrdiff_t>(from),
+                        pieces.begin() + static_cast<std::ptrdiff_t>(from + count),
+                        [](const Piece& p) { return p.text.find_first_of("0123456789-") != std::string::npos; });
         const double sure = SureOfPartNumber(text, tables_, PartPlace::kList);
         const bool whole = count == 1 || (figures && text.find('-') != std::string::npos);
         if (sure > 0 && whole && !IsSomethingElse(text, tables_)) {
@@ -99,7 +118,14 @@ std::vector<PartColumn::Match> PartColumn::Matches(const ListRow& row) const {
   return matches;
 }
 
-bool PartColumn::AtUsualPlace(const Box& box) const { return left_ >= 0 && std::abs(box.x - left_) <= kColumnReach * cap_; }
+bool PartColumn::AtUsualPlace(const Box& box) const {
+  return left_ >= 0 && std::abs(box.x - left_) <= kColumnReach * cap_;
+}
+
+std::size_t PartColumn::CountOf(const std::string& shape) const {
+  const auto found = shapes_.find(shape);
+  return found == shapes_.end() ? 0 : found->second;
+}
 
 std::string PartColumn::PutRight(const std::string& text) const {
   // The most common shape that the text can be given.
@@ -169,13 +195,28 @@ std::optional<PartCell> PartColumn::Find(const ListRow& row) const {
   if (best == matches.end()) {
     return std::nullopt;
   }
+  // What stands in one cell belongs together: "200611" and "86" are one number where others are 123456-78.
+  const auto& pieces = row.lines[best->cell.line];
+  std::size_t count = best->cell.count;
+  while (best->cell.from + count < pieces.size() && !BeginsColumn(pieces, best->cell.from + count, cap_)) {
+    ++count;
+  }
+  if (count > best->cell.count && AtUsualPlace(best->cell.box)) {
+    const Piece cell = Joined(pieces, best->cell.from, count);
+    if (std::string right = PutRight(cell.text); right.size() > best->cell.text.size()) {
+      return PartCell{right, best->cell.line, best->cell.from, count, cell.box, cell.confidence * kPutRight};
+    }
+  }
   // A form that is rare in this column and only looks like the common one was misread.
-  const auto shape = shapes_.find(ShapeOf(best->cell.text));
-  const std::size_t alike = shape == shapes_.end() ? 0 : shape->second;
-  if (AtUsualPlace(best->cell.box) && alike * 10 <= matched_) {
-    if (std::string right = PutRight(best->cell.text); !right.empty() && right != best->cell.text) {
+  constexpr std::size_t kMoreCommon = 3;
+  const std::size_t alike = CountOf(ShapeOf(best->cell.text));
+  if (AtUsualPlace(best->cell.box)) {
+    std::string right = PutRight(best->cell.text);
+    if (!right.empty() && right != best->cell.text && CountOf(ShapeOf(right)) >= kMoreCommon * alike) {
       best->cell.text = std::move(right);
       best->cell.confidence *= kPutRight;
+    } else if (alike >= kMoreCommon) {
+      best->cell.confidence *= kLikeOthers / best->sure;  // the column vouches for its form
     }
   }
   return best->cell;

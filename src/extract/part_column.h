@@ -25,7 +25,8 @@ struct PartCell {
 };
 
 // Learns from all rows of a table, then finds each row's part number: a number that fits a known form at the usual
-// place first, then one elsewhere, then whatever stands at the usual place and can be put right to look like the others.
+// place first, then one elsewhere, then whatever stands at the usual place and can be put right to look like the
+// others.
 class PartColumn {
  public:
   PartColumn(const TableRows& table, double cap, const Rules::Tables& tables);
@@ -38,9 +39,11 @@ class PartColumn {
     double sure = 0;
   };
 
+  void CountLostDashes();
   std::vector<Match> Matches(const ListRow& row) const;
   bool AtUsualPlace(const Box& box) const;
   std::string PutRight(const std::string& text) const;
+  std::size_t CountOf(const std::string& shape) const;
   std::optional<PartCell> Spoiled(const ListRow& row) const;
 
   const double cap_;

@@ -63,9 +63,8 @@ std::string FittedToShape(std::string_view text, std::string_view shape, const R
       characters.push_back(std::move(character));
     }
   }
-  const auto signs = static_cast<std::size_t>(std::count_if(shape.begin(), shape.end(), [](char c) {
-    return kDashes.find(c) != std::string_view::npos;
-  }));
+  const auto signs = static_cast<std::size_t>(
+      std::count_if(shape.begin(), shape.end(), [](char c) { return kDashes.find(c) != std::string_view::npos; }));
   const std::size_t wanted = shape.size() - signs;
   const bool stroke = characters.size() == wanted + 1 && LookAlikeOf(characters.front(), tables).fold == '1';
   if (characters.size() != wanted + (stroke ? 1U : 0U)) {

@@ -51,8 +51,7 @@ double CapHeight(const PageReading& reading) {
 }
 
 std::vector<Line> JoinLines(std::vector<Piece> pieces) {
-  std::stable_sort(pieces.begin(), pieces.end(),
-                   [](const Piece& a, const Piece& b) { return a.box.x < b.box.x; });
+  std::stable_sort(pieces.begin(), pieces.end(), [](const Piece& a, const Piece& b) { return a.box.x < b.box.x; });
   std::vector<Line> lines;
   for (Piece& piece : pieces) {
     // The line whose last pieces stand beside this one. A dot or dash is low, so the line is taken as the tallest of

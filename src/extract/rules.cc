@@ -44,7 +44,7 @@ constexpr std::array<std::pair<std::string_view, ListRole>, 19> kRoles = {{
 
 // The names of page kinds, as paging has them; paging stands above this folder and cannot be asked.
 constexpr std::array<std::string_view, 13> kKinds = {
-    "schematic", "parts list",    "parts locator", "text",      "cover",       "contents",        "specifications",
+    "schematic", "parts list",    "parts locator", "text",        "cover",           "contents", "specifications",
     "alignment", "block diagram", "waveforms",     "tube layout", "troubleshooting", "other",
 };
 

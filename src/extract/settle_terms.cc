@@ -1,5 +1,4 @@
 #include "extract/page_terms.h"
-
 #include "extract/plain_text.h"
 
 #include <algorithm>
@@ -65,7 +64,8 @@ void SettleTerms(std::vector<PageTerm>& terms, const PageSense& sense, const Rul
   });
   std::vector<PageTerm> kept;
   for (PageTerm& term : terms) {
-    const auto same = std::find_if(kept.begin(), kept.end(), [&](const PageTerm& other) { return SamePlace(other, term); });
+    const auto same =
+        std::find_if(kept.begin(), kept.end(), [&](const PageTerm& other) { return SamePlace(other, term); });
     if (same == kept.end()) {
       kept.push_back(std::move(term));
     } else if (term.confidence > same->confidence) {

@@ -16,7 +16,8 @@ constexpr double kRepairedBelow = 0.45;  // terms less sure than this give way t
 
 double SureOfValue(const Value& value) {
   const char last = value.canonical.back();
-  const bool long_unit = IsUpper(last) && value.canonical.size() > 1 && IsUpper(value.canonical[value.canonical.size() - 2]);
+  const bool long_unit =
+      IsUpper(last) && value.canonical.size() > 1 && IsUpper(value.canonical[value.canonical.size() - 2]);
   if (long_unit || value.rkm) {
     return 0.95;
   }
@@ -26,7 +27,8 @@ double SureOfValue(const Value& value) {
 
 // 1.5, 6.8 and the like: IEC 60063, series E24.
 bool IsPreferred(double mantissa) {
-  constexpr int kSeries[] = {10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 43, 47, 51, 56, 62, 68, 75, 82, 91};
+  constexpr int kSeries[] = {10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30,
+                             33, 36, 39, 43, 47, 51, 56, 62, 68, 75, 82, 91};
   const int tenths = static_cast<int>(mantissa * 10 + 0.5);
   return std::find(std::begin(kSeries), std::end(kSeries), tenths) != std::end(kSeries);
 }
@@ -121,7 +123,8 @@ std::vector<Term> TermsBetweenSigns(const std::string& text, const Rules::Tables
   const std::string front = Trimmed(text.substr(0, sign));
   if (!front.empty()) {
     terms = TermsIn(front, tables, around);
-    const bool tube_before = !terms.empty() && terms.back().kind == TermKind::kDesignator && terms.back().text[0] == 'V';
+    const bool tube_before =
+        !terms.empty() && terms.back().kind == TermKind::kDesignator && terms.back().text[0] == 'V';
     rest.tubes = tube_before ? TubeContext::kTube : around.tubes;
   }
   const std::string behind = Trimmed(text.substr(sign + 1));

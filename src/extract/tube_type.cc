@@ -66,10 +66,11 @@ bool IsReceivingSuffix(std::string_view suffix) {
   return suffix.empty();
 }
 
-// RETMA/EIA (RETMA standard ET-109-A, from memory): the figure is the heater voltage in whole volts, the letters I and O
-// are left out, the last figure counts the elements that have a base pin.
+// RETMA/EIA (RETMA standard ET-109-A, from memory): the figure is the heater voltage in whole volts, the letters I and
+// O are left out, the last figure counts the elements that have a base pin.
 bool HasReceivingForm(const NumberFirst& parts) {
-  const bool heater = parts.number == "117" || (parts.number.size() <= 2 && (parts.number == "0" || parts.number[0] != '0'));
+  const bool heater =
+      parts.number == "117" || (parts.number.size() <= 2 && (parts.number == "0" || parts.number[0] != '0'));
   const bool elements = parts.elements.size() == 1
                             ? parts.elements[0] != '0'
                             : parts.elements.size() == 2 && parts.elements[0] == '1' && parts.elements[1] <= '4';
@@ -82,8 +83,8 @@ bool HasReceivingForm(const NumberFirst& parts) {
 bool HasScreenForm(const NumberFirst& parts) {
   constexpr std::array<std::string_view, 16> kPhosphors = {"1",  "2",  "3",  "4",  "5",  "6",  "7",  "11",
                                                            "12", "14", "15", "16", "19", "22", "31", "39"};
-  return parts.number.size() <= 2 && parts.number[0] != '0' && parts.letters.size() >= 2 &&
-         parts.letters.size() <= 4 && parts.letters.back() == 'P' &&
+  return parts.number.size() <= 2 && parts.number[0] != '0' && parts.letters.size() >= 2 && parts.letters.size() <= 4 &&
+         parts.letters.back() == 'P' &&
          std::find(kPhosphors.begin(), kPhosphors.end(), parts.elements) != kPhosphors.end() &&
          parts.suffix.size() <= 1 && (parts.suffix.empty() || (parts.suffix[0] >= 'A' && parts.suffix[0] <= 'F'));
 }
@@ -276,7 +277,8 @@ std::string TubeBase(std::string_view type) {
     return TubeBase(type.substr(0, end - 1));  // 6J5GT/G
   }
   // E88CC has its systems behind the number.
-  const bool letters_behind = end > 1 && IsUpper(type[0]) && IsDigit(type[1]) && type.find('-') == std::string_view::npos;
+  const bool letters_behind =
+      end > 1 && IsUpper(type[0]) && IsDigit(type[1]) && type.find('-') == std::string_view::npos;
   return std::string(end < 2 || letters_behind ? type : type.substr(0, end));
 }
 

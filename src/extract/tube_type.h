@@ -15,8 +15,8 @@ namespace benchleaf::extract {
 enum class TubeContext { kNone, kTube };
 
 struct TubeType {
-  std::string type;   // canonical: capitals, no dashes but those of the type itself, 0A2 for OA2, 12AX7A/ECC83
-  double sure = 0;    // 0 to 1
+  std::string type;    // canonical: capitals, no dashes but those of the type itself, 0A2 for OA2, 12AX7A/ECC83
+  double sure = 0;     // 0 to 1
   bool known = false;  // stands in config/tube-types.tsv, perhaps with another suffix
 };
 

@@ -204,7 +204,8 @@ std::optional<Value> ParseValue(std::string_view plain) {
     return std::nullopt;
   }
   const bool lost_dot = text[sign] == '0' && number.length > 1 && IsDigit(text[sign + 1]);
-  return Value{(lost_dot ? "." : "") + text.substr(0, sign + number.length) + unit_text, unit->quantity, number.size * unit->factor, false};
+  return Value{(lost_dot ? "." : "") + text.substr(0, sign + number.length) + unit_text, unit->quantity,
+               number.size * unit->factor, false};
 }
 
 bool IsValueNumber(std::string_view plain) {

@@ -53,8 +53,9 @@ class Linker {
  public:
   explicit Linker(const std::vector<LinkPage>& pages) : pages_(pages) {
     for (const LinkPage& page : pages_) {
-      beside_.push_back(page.kind == PageKind::kSchematic ? linking::ValuesBeside(page.sightings)
-                                                          : std::vector<std::vector<std::size_t>>(page.sightings.size()));
+      beside_.push_back(page.kind == PageKind::kSchematic
+                            ? linking::ValuesBeside(page.sightings)
+                            : std::vector<std::vector<std::size_t>>(page.sightings.size()));
       for (const Entry& entry : page.entries) {
         if (!entry.designator.empty()) {
           const Named name = NameOf(entry.designator, entry.assembly);
@@ -174,9 +175,9 @@ class Linker {
   }
 
   const std::vector<LinkPage>& pages_;
-  std::vector<std::vector<std::vector<std::size_t>>> beside_;        // by page and sighting
-  std::map<std::string, std::set<std::string>> listed_in_;           // own designator to the assemblies that list it
-  std::map<std::string, std::vector<Seen>> seen_;                    // in the order of pages and sightings
+  std::vector<std::vector<std::vector<std::size_t>>> beside_;  // by page and sighting
+  std::map<std::string, std::set<std::string>> listed_in_;     // own designator to the assemblies that list it
+  std::map<std::string, std::vector<Seen>> seen_;              // in the order of pages and sightings
 };
 
 }  // namespace

@@ -16,8 +16,8 @@ namespace {
 using paging::KindScores;
 using paging::WordLine;
 
-constexpr double kTitleCounts = 3;       // times as much as running text
-constexpr int kMostMentions = 3;         // in running text: a word repeated on and on says nothing new
+constexpr double kTitleCounts = 3;  // times as much as running text
+constexpr int kMostMentions = 3;    // in running text: a word repeated on and on says nothing new
 constexpr std::size_t kMostTitles = 12;
 constexpr double kLeastScore = 0.9;
 

@@ -23,7 +23,8 @@ bool EndsInNumber(const WordLine& line) {
     return false;
   }
   const std::string& last = line.words.back();
-  return last.size() <= 5 && std::all_of(last.begin(), last.end(), [](char c) { return extract::IsDigit(c) || c == '-'; });
+  return last.size() <= 5 &&
+         std::all_of(last.begin(), last.end(), [](char c) { return extract::IsDigit(c) || c == '-'; });
 }
 
 void CountTerms(const extract::Piece& piece, const Rules::Tables& tables, PageShape& shape) {

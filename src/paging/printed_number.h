@@ -12,8 +12,7 @@ namespace benchleaf::paging {
 
 // "8-17" or "42", from a cell at the head or foot of the page that holds nothing else; empty when there is none. `cap`
 // is the capital height in px.
-std::string PrintedNumber(const std::vector<WordLine>& lines, int page_height, double cap,
-                          const Rules::Tables& tables);
+std::string PrintedNumber(const std::vector<WordLine>& lines, int page_height, double cap, const Rules::Tables& tables);
 
 }  // namespace benchleaf::paging
 

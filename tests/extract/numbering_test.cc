@@ -1,0 +1,77 @@
+#include "extract/list_rows.h"
+#include "extract/page_text.h"
+
+#include <gtest/gtest.h>
+
+#include <string>
+#include <vector>
+
+namespace benchleaf::extract {
+namespace {
+
+const Rules::Tables& Tables() { return ShippedRules().tables(); }
+
+// Rows as they were read: a designator cell that is good, or a text that is not ("?" in front).
+std::string Repaired(const std::vector<std::string>& cells) {
+  std::vector<ListRow> rows;
+  for (const std::string& cell : cells) {
+    ListRow row;
+    row.designator_text = cell[0] == '?' ? cell.substr(1) : cell;
+    if (cell[0] != '?') {
+      row.designators = *ExpandDesignators(cell, Tables(), RangeStyle::kList);
+    }
+    rows.push_back(row);
+  }
+  RepairByNumbering(rows, Tables());
+  std::string text;
+  for (const ListRow& row : rows) {
+    text += text.empty() ? "" : " ";
+    text += row.designators.empty() ? "?" : row.designators.front().Text();
+  }
+  return text;
+}
+
+TEST(RepairByNumbering, FillsWhatTheRowsAroundLeaveNoDoubtAbout) {
+  EXPECT_EQ(Repaired({"R11", "?R1?", "R13"}), "R11 R12 R13");
+  EXPECT_EQ(Repaired({"R11", "?RIZ7", "R13"}), "R11 R12 R13");
+  EXPECT_EQ(Repaired({"C7", "?cs", "?cg", "C10"}), "C7 C8 C9 C10");
+  EXPECT_EQ(Repaired({"R11", "?R1Z", "R15"}), "R11 R12 R15") << "only R12 looks like it";
+}
+
+TEST(RepairByNumbering, PutsARowRightThatIsOutOfStep) {
+  EXPECT_EQ(Repaired({"R10", "R11", "R72", "R13", "R14", "R15"}), "R10 R11 R12 R13 R14 R15");
+  EXPECT_EQ(Repaired({"C12", "C113", "C14", "C15", "C16", "C17"}), "C12 C13 C14 C15 C16 C17");
+}
+
+TEST(RepairByNumbering, LeavesListsAloneThatDoNotCountUp) {
+  EXPECT_EQ(Repaired({"R10", "R2", "R13", "R4", "R15", "R3"}), "R10 R2 R13 R4 R15 R3");
+}
+
+TEST(RepairByNumbering, DoesNotGuessBetweenSeveral) {
+  EXPECT_EQ(Repaired({"R11", "?R?", "R19"}).substr(0, 4), "R11 ");
+  EXPECT_EQ(Repaired({"R11", "?@@@@", "R15"}), "R11 ? R15");
+}
+
+TEST(RepairByNumbering, NeverListsAPartTwice) {
+  // C8 is taken, so of what looks like "cs" only C5 is left.
+  EXPECT_EQ(Repaired({"C3", "C4,8", "?cs", "C6", "C7"}), "C3 C4 C5 C6 C7");
+}
+
+TEST(RepairByNumbering, DoesNotCrossAssemblies) {
+  std::vector<ListRow> rows(3);
+  rows[0].designators = *ExpandDesignators("R1", Tables(), RangeStyle::kList);
+  rows[1].designator_text = "@2";
+  rows[2].designators = *ExpandDesignators("R3", Tables(), RangeStyle::kList);
+  rows[2].assembly = "A2";
+  RepairByNumbering(rows, Tables());
+  EXPECT_TRUE(rows[1].designators.empty());
+}
+
+TEST(RepairByNumbering, TakesEmptyInput) {
+  std::vector<ListRow> rows;
+  RepairByNumbering(rows, Tables());
+  EXPECT_TRUE(rows.empty());
+}
+
+}  // namespace
+}  // namespace benchleaf::extract

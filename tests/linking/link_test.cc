@@ -1,0 +1,142 @@
+#include "benchleaf/linking/link.h"
+
+#include <gtest/gtest.h>
+
+#include <string>
+#include <vector>
+
+namespace benchleaf {
+namespace {
+
+Sighting Seen(const std::string& text, double x, double y, const std::string& assembly = {},
+              TermKind kind = TermKind::kDesignator) {
+  Sighting sighting;
+  sighting.kind = kind;
+  sighting.text = text;
+  sighting.read = text;
+  sighting.box = {x, y, 0.008 * static_cast<double>(text.size()), 0.01};
+  sighting.confidence = 0.9;
+  sighting.assembly = assembly;
+  return sighting;
+}
+
+Sighting Value(const std::string& text, double x, double y) { return Seen(text, x, y, {}, TermKind::kValue); }
+
+Entry Listed(const std::string& designator, const std::string& assembly = {}, const std::string& value = {}) {
+  Entry entry;
+  entry.designator = designator;
+  entry.assembly = assembly;
+  entry.value = value;
+  entry.confidence = 0.9;
+  return entry;
+}
+
+LinkPage Schematic(std::vector<Sighting> sightings) { return {PageKind::kSchematic, std::move(sightings), {}}; }
+LinkPage List(std::vector<Entry> entries) { return {PageKind::kPartsList, {}, std::move(entries)}; }
+
+// "entry page/entry > page/sighting reason", one a link.
+std::vector<std::string> Told(const std::vector<LinkPage>& pages) {
+  std::vector<std::string> told;
+  for (const Link& link : LinkManual(pages)) {
+    told.push_back(std::to_string(link.entry_page) + "/" + std::to_string(link.entry) + " > " +
+                   std::to_string(link.seen_page) + "/" + std::to_string(link.sighting) + " " + link.reason);
+  }
+  return told;
+}
+
+using Strings = std::vector<std::string>;
+
+TEST(LinkManual, TiesAnEntryToEverySheetThatShowsIt) {
+  EXPECT_EQ(Told({Schematic({Seen("C112", 0.1, 0.1)}), Schematic({Seen("R1", 0.1, 0.1), Seen("C112", 0.5, 0.5)}),
+                  Schematic({Seen("C112", 0.2, 0.2)}), List({Listed("C112")})}),
+            (Strings{"3/0 > 0/0 only candidate", "3/0 > 1/1 only candidate", "3/0 > 2/0 only candidate"}));
+}
+
+TEST(LinkManual, LooksOnlyAtPagesThatShowParts) {
+  const std::vector<Sighting> seen = {Seen("C1", 0.1, 0.1), Seen("V1", 0.3, 0.3)};
+  const auto links = [&](PageKind kind) { return Told({{kind, seen, {}}, List({Listed("C1"), Listed("V1")})}); };
+  EXPECT_EQ(links(PageKind::kPartsLocator).size(), 2U);
+  EXPECT_EQ(links(PageKind::kTubeLayout), (Strings{"1/1 > 0/1 only candidate"})) << "a tube layout shows tubes";
+  for (const PageKind kind : {PageKind::kText, PageKind::kPartsList, PageKind::kBlockDiagram, PageKind::kAlignment}) {
+    EXPECT_TRUE(links(kind).empty()) << Name(kind);
+  }
+}
+
+TEST(LinkManual, KeepsAssembliesApart) {
+  // ASME Y14.44: numbers begin anew in every assembly.
+  EXPECT_EQ(Told({Schematic({Seen("R1", 0.1, 0.1, "A4"), Seen("A5R1", 0.3, 0.3)}),
+                  List({Listed("R1", "A4"), Listed("R1", "A5"), Listed("A5R1")})}),
+            (Strings{"1/0 > 0/0 same assembly", "1/1 > 0/1 same assembly", "1/2 > 0/1 same assembly"}));
+}
+
+TEST(LinkManual, NamesEveryCandidateWhenTheDrawingDoesNotSayWhich) {
+  const std::vector<LinkPage> pages = {Schematic({Seen("R1", 0.1, 0.1)}),
+                                       List({Listed("R1", "A4"), Listed("R1", "A5")})};
+  EXPECT_EQ(Told(pages), (Strings{"1/0 > 0/0 one of 2 candidates", "1/1 > 0/0 one of 2 candidates"}));
+  EXPECT_LT(LinkManual(pages)[0].confidence, 0.5);
+}
+
+TEST(LinkManual, LetsTheValueBesideTheSymbolDecide) {
+  const auto links = LinkManual({Schematic({Seen("R1", 0.1, 0.1), Value("470K", 0.1, 0.115), Seen("C9", 0.1, 0.4)}),
+                                 List({Listed("R1", "A4", "100K"), Listed("R1", "A5", "470K")})});
+  ASSERT_EQ(links.size(), 2U);
+  EXPECT_EQ(links[1].reason, "value agrees");
+  EXPECT_EQ(links[0].reason, "one of 2 candidates, value differs");
+  EXPECT_GT(links[1].confidence, 2 * links[0].confidence);
+}
+
+TEST(LinkManual, ComparesValuesBySize) {
+  const struct {
+    const char* designator;
+    const char* listed;
+    const char* drawn;
+    const char* reason;
+  } kCases[] = {
+      {"C1", ".05MFD", "50NF", "only candidate, value agrees"},
+      {"C1", ".05MFD", ".05", "only candidate, value agrees"},  // a bare number beside a capacitor
+      {"C1", "250MMF", "250UUF", "only candidate, value agrees"},
+      {"R1", "4700OHM", "4K7", "only candidate, value agrees"},  // IEC 60062
+      {"R1", "470K", "47K", "only candidate, value differs"},
+      {"R1", "470K", "600V", "only candidate"},  // another quantity says nothing
+      {"V1", "", "470K", "only candidate"},
+  };
+  for (const auto& one : kCases) {
+    const auto links = LinkManual({Schematic({Seen(one.designator, 0.1, 0.1), Value(one.drawn, 0.1, 0.115)}),
+                                   List({Listed(one.designator, {}, one.listed)})});
+    ASSERT_EQ(links.size(), 1U);
+    EXPECT_EQ(links[0].reason, one.reason) << one.listed << " and " << one.drawn;
+  }
+}
+
+TEST(LinkManual, GivesAValueToTheNearestDesignatorOnly) {
+  const auto links = LinkManual({Schematic({Seen("R1", 0.1, 0.1), Seen("R2", 0.1, 0.13), Value("470K", 0.1, 0.142)}),
+                                 List({Listed("R1", {}, "470K"), Listed("R2", {}, "470K")})});
+  ASSERT_EQ(links.size(), 2U);
+  EXPECT_EQ(links[0].reason, "only candidate");
+  EXPECT_EQ(links[1].reason, "only candidate, value agrees");
+}
+
+TEST(LinkManual, TiesAWholePartToItsSections) {
+  const auto links = LinkManual({Schematic({Seen("C1A", 0.1, 0.1), Seen("C1B", 0.5, 0.1)}), List({Listed("C1")})});
+  EXPECT_EQ(links.size(), 2U);
+  EXPECT_EQ(Told({Schematic({Seen("C1A", 0.1, 0.1)}), List({Listed("C1"), Listed("C1A")})}),
+            (Strings{"1/1 > 0/0 only candidate"}))
+      << "a section that is listed itself is not the whole part";
+}
+
+TEST(LinkManual, IsAsSureAsItsParts) {
+  std::vector<LinkPage> pages = {Schematic({Seen("C1", 0.1, 0.1)}), List({Listed("C1")})};
+  const double before = LinkManual(pages)[0].confidence;
+  EXPECT_GT(before, 0.7);
+  pages[1].entries[0].confidence = 0.45;
+  EXPECT_NEAR(LinkManual(pages)[0].confidence, before / 2, 1e-9);
+}
+
+TEST(LinkManual, TakesNothing) {
+  EXPECT_TRUE(LinkManual({}).empty());
+  EXPECT_TRUE(LinkManual({List({Listed("")})}).empty());
+  EXPECT_TRUE(LinkManual({Schematic({Seen("C1", 0, 0)})}).empty());
+}
+
+}  // namespace
+}  // namespace benchleaf
