@@ -16,6 +16,8 @@
 #include <cstddef>
 #include <map>
 #include <memory>
+#include <set>
+#include <string>
 #include <tuple>
 #include <utility>
 #include <vector>
@@ -38,6 +40,9 @@ class Run {
       return tl::unexpected(done.error());
     }
     summary_.cancelled = !done;
+    if (const Result<void> counted = CountIndex(); !counted) {
+      return tl::unexpected(counted.error());
+    }
     GatherProblems();
     return std::move(summary_);
   }
@@ -103,9 +108,9 @@ class Run {
   }
 
   void TellPlan() {
-    summary_.sets = static_cast<int>(library_.sets.size());
+    std::size_t manuals = 0;
     for (const ScannedSet& set : library_.sets) {
-      summary_.manuals += static_cast<int>(set.manuals.size());
+      manuals += set.manuals.size();
     }
     int to_read = 0;
     int known = 0;
@@ -116,7 +121,7 @@ class Run {
       to_read += static_cast<int>(plan.pages.size()) - known_here;
       summary_.pages_known += plan.work == ManualWork::kNothing ? known_here : 0;
     }
-    observer_.Found(summary_.sets, summary_.manuals, to_read, known);
+    observer_.Found(static_cast<int>(library_.sets.size()), static_cast<int>(manuals), to_read, known);
     for (const Error& problem : ScanProblems()) {
       observer_.Problem(problem);
     }
@@ -142,6 +147,20 @@ class Run {
       ++summary_.manuals_removed;
       summary_.pages -= static_cast<int>(outline_.Find({plan.head.set, plan.head.manual})->pages.size());
     }
+    return {};
+  }
+
+  Result<void> CountIndex() {
+    const Result<std::vector<ManualName>> manuals = writer_->Manuals();
+    if (!manuals) {
+      return tl::unexpected(manuals.error());
+    }
+    std::set<std::string> sets;
+    for (const auto& [set, manual] : *manuals) {
+      sets.insert(set);
+    }
+    summary_.sets = static_cast<int>(sets.size());
+    summary_.manuals = static_cast<int>(manuals->size());
     return {};
   }
 

@@ -260,6 +260,8 @@ TEST_F(IndexLibraryTest, NothingThatIsInTheIndexIsLostToABadFile) {
   for (int run = 0; run < 2; ++run) {
     const IndexSummary summary = Index();
     EXPECT_EQ(summary.manuals_removed, 0);
+    EXPECT_EQ(summary.sets, 3);
+    EXPECT_EQ(summary.manuals, 3);
     EXPECT_EQ(summary.pages, 3);
     EXPECT_EQ(summary.pages_read, 0);
     EXPECT_THAT(Pages(), ElementsAre("a.pdf:1 C1", "b.pdf:1 C2", "c.pdf:1 C3"));

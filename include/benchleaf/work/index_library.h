@@ -35,6 +35,7 @@ struct IndexOptions {
 class IndexObserver {
  public:
   virtual ~IndexObserver() = default;
+  // What the library holds, and what there is to do.
   virtual void Found(int sets, int manuals, int pages_to_read, int pages_known) = 0;
   virtual void PageDone(const std::string& file, int page, bool failed) = 0;
   virtual void ManualStored(const std::string& set, const std::string& manual) = 0;
@@ -43,8 +44,8 @@ class IndexObserver {
 };
 
 struct IndexSummary {
-  int sets = 0;
-  int manuals = 0;
+  int sets = 0;             // in the index now
+  int manuals = 0;          // in the index now
   int pages = 0;            // in the index now
   int pages_read = 0;       // in this run
   int pages_known = 0;      // taken from the index without reading
@@ -54,8 +55,12 @@ struct IndexSummary {
 };
 
 // Every manual is committed as soon as its pages are read; a run that is stopped loses at most the manual in hand.
-// Setting `cancel` stops after killing the workers. Fails as ScanLibrary and IndexWriter::Open do; a file or page that
-// cannot be read is a problem in the summary, never a failure.
+// Setting `cancel` stops after killing the workers. Fails as Rules::Load, ScanLibrary and IndexWriter do, and when
+// workers cannot work at all (no such program, language data missing); a file or page that cannot be read is a problem
+// in the summary, never a failure.
+//
+// A file that cannot be opened now keeps the pages that the index has of it; only a file that is gone from a folder
+// that could be listed takes its pages with it. Files and pages known to be unreadable are problems of every run.
 Result<IndexSummary> IndexLibrary(const IndexOptions& options, IndexObserver& observer,
                                   const std::atomic<bool>& cancel);
 
