@@ -49,8 +49,13 @@ double SkewOf(const GreyImage& even) {
   const Skew rows = FindSkew(ink, kMaxSkewDegrees);
   const Skew columns = FindSkew(TurnedInk(ink), kMaxSkewDegrees);
   const Skew& surer = columns.confidence > rows.confidence ? columns : rows;
+  // Two that agree are right although neither may be sure; 2.5 is Leptonica's own bound for one alone.
+  constexpr double kAgree = 0.25;
   constexpr double kSure = 2.5;
-  return surer.confidence < kSure ? 0 : surer.degrees;
+  constexpr double kUnsure = 1.3;
+  const bool agree =
+      std::abs(rows.degrees - columns.degrees) <= kAgree && std::min(rows.confidence, columns.confidence) >= kUnsure;
+  return agree || surer.confidence >= kSure ? surer.degrees : 0;
 }
 
 }  // namespace
@@ -84,11 +89,11 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation) {
     page.frame.skew_degrees = 0;
   }
 
-  const InkImage ink = Binarized(level, 20, 0.22);
+  page.ink = Binarized(level, 20, 0.22);
   page.measures.cap_height_px = native_cap * page.frame.scale;
   const double cap = page.measures.cap_height_px;
   LineSplit split =
-      SplitLines(ink, static_cast<int>(std::lround(2.2 * cap)), 5, static_cast<int>(std::lround(0.28 * cap)) + 4);
+      SplitLines(page.ink, static_cast<int>(std::lround(2.2 * cap)), 5, static_cast<int>(std::lround(0.28 * cap)) + 4);
   page.grey = std::move(level);
   page.components = FindComponents(split.rest);
   page.measures.cap_height_px = EstimateCapHeight(page.components, cap);

@@ -5,26 +5,58 @@
 #include <cmath>
 #include <cstring>
 #include <utility>
+#include <vector>
 
 namespace benchleaf {
 namespace {
 
 constexpr double kReaderCapPx = 32;  // the height at which readers do best
 constexpr int kBorderPx = 13;
+constexpr int kOwnRoundPx = 1;   // of a string's own ink, which is the string's whatever lies there
 constexpr int kKeepRoundPx = 5;  // of a string's own ink, so that blurred edges stay grey
 
-// Marks the pixels of `area` that lie within kKeepRoundPx of the component's ink.
-void MarkNear(const Components& components, const Component& component, const Box& area, InkImage& mask) {
+// Marks the pixels of `area` that lie within `round_px` of the component's ink.
+void MarkNear(const Components& components, const Component& component, const Box& area, int round_px, InkImage& mask) {
   for (std::size_t i = 0; i < component.run_count; ++i) {
     const Run& run = components.runs[component.first_run + i];
-    const int begin = std::max(run.begin - kKeepRoundPx - area.x, 0);
-    const int end = std::min(run.end + kKeepRoundPx - area.x, area.width);
-    const int top = std::max(run.y - kKeepRoundPx - area.y, 0);
-    const int bottom = std::min(run.y + kKeepRoundPx + 1 - area.y, area.height);
+    const int begin = std::max(run.begin - round_px - area.x, 0);
+    const int end = std::min(run.end + round_px - area.x, area.width);
+    const int top = std::max(run.y - round_px - area.y, 0);
+    const int bottom = std::min(run.y + round_px + 1 - area.y, area.height);
     for (int y = top; y < bottom && begin < end; ++y) {
       std::memset(mask.row(y) + begin, 1, static_cast<std::size_t>(end - begin));
     }
   }
+}
+
+// Whether a pixel of the level page lies on ink or beside it.
+bool TouchesInk(const InkImage& ink, int x, int y) {
+  for (int row = std::max(0, y - 1); row <= std::min(ink.height - 1, y + 1); ++row) {
+    for (int column = std::max(0, x - 1); column <= std::min(ink.width - 1, x + 1); ++column) {
+      if (ink.row(row)[column] != 0) {
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
+// The capital height of the string's own lettering, px: drawings mix sizes. The height of the third-tallest quarter,
+// for small letters, dots and a letter that touches something must not tell it.
+double OwnCap(const CleanPage& page, const TextString& string) {
+  const double page_cap = page.measures.cap_height_px;
+  double cap = string.standing ? string.box.width : string.box.height;
+  if (!string.broken && string.members.size() > 1) {
+    std::vector<int> heights;
+    for (const std::size_t member : string.members) {
+      const Box& box = page.components.items[member].box;
+      heights.push_back(string.standing ? box.width : box.height);
+    }
+    const auto high = heights.begin() + static_cast<std::ptrdiff_t>(heights.size() * 3 / 4);
+    std::nth_element(heights.begin(), high, heights.end());
+    cap = *high;
+  }
+  return std::clamp(cap, 0.5 * page_cap, 1.7 * page_cap);
 }
 
 // Components that are dots, dashes and fragments near the string, which may belong to it.
@@ -35,14 +67,20 @@ bool IsSpeck(const Component& component, double cap) {
 }  // namespace
 
 StringCrop CutString(const CleanPage& page, const TextString& string, int turn) {
-  const double cap = page.measures.cap_height_px;
+  const double page_cap = page.measures.cap_height_px;
+  const double cap = OwnCap(page, string);
   StringCrop crop;
   crop.turn = turn;
   crop.border = kBorderPx;
   crop.source = Grown(string.box, static_cast<int>(std::lround(0.25 * cap)), page.grey.width, page.grey.height);
+  InkImage own(crop.source.width, crop.source.height);
   InkImage keep(crop.source.width, crop.source.height);
+  const auto mark = [&](const Component& component) {
+    MarkNear(page.components, component, crop.source, kOwnRoundPx, own);
+    MarkNear(page.components, component, crop.source, kKeepRoundPx, keep);
+  };
   for (const std::size_t member : string.members) {
-    MarkNear(page.components, page.components.items[member], crop.source, keep);
+    mark(page.components.items[member]);
   }
   // Components stand in the order of their top rows, so those that begin within the crop's rows stand together.
   const std::vector<Component>& all = page.components.items;
@@ -50,14 +88,16 @@ StringCrop CutString(const CleanPage& page, const TextString& string, int turn) 
   const auto begin = std::lower_bound(all.begin(), all.end(), crop.source.y, starts_above);
   const auto end = std::lower_bound(begin, all.end(), crop.source.bottom(), starts_above);
   for (auto speck = begin; speck != end; ++speck) {
-    if (IsSpeck(*speck, cap) && !Intersection(speck->box, crop.source).empty()) {
-      MarkNear(page.components, *speck, crop.source, keep);
+    if (IsSpeck(*speck, page_cap) && !Intersection(speck->box, crop.source).empty()) {
+      mark(*speck);
     }
   }
   GreyImage cut = Crop(page.grey, crop.source);
-  for (std::size_t i = 0; i < cut.pixels.size(); ++i) {
-    if (keep.pixels[i] == 0) {
-      cut.pixels[i] = 255;
+  for (int y = 0; y < cut.height; ++y) {
+    for (int x = 0; x < cut.width; ++x) {
+      if (own.row(y)[x] == 0 && (keep.row(y)[x] == 0 || TouchesInk(page.ink, crop.source.x + x, crop.source.y + y))) {
+        cut.row(y)[x] = 255;
+      }
     }
   }
   // Standing text is turned back upright.

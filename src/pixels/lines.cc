@@ -7,6 +7,8 @@
 namespace benchleaf {
 namespace {
 
+constexpr int kRaggedPx = 5;  // a line with its edges, two px to either side
+
 PixHandle LinesAlong(Pix* ink, int length_px, int gap_px, bool horizontal) {
   const PixHandle closed(horizontal ? pixCloseSafeBrick(nullptr, ink, gap_px, 1)
                                     : pixCloseSafeBrick(nullptr, ink, 1, gap_px));
@@ -45,8 +47,19 @@ LineSplit SplitLines(const InkImage& ink, int length_px, int gap_px, int repair_
     split.rest = ink;
     return split;
   }
-  const PixHandle without(pixSubtract(nullptr, pix.get(), horizontal.get()));
+  PixHandle without(pixSubtract(nullptr, pix.get(), horizontal.get()));
   pixSubtract(without.get(), without.get(), vertical.get());
+  // A scanned line's edges are ragged. What only lies along a line goes with it, or letters near it would be tied to
+  // it; what reaches beyond is a letter's.
+  const PixHandle band(pixDilateBrick(nullptr, horizontal.get(), 1, kRaggedPx));
+  const PixHandle standing_band(pixDilateBrick(nullptr, vertical.get(), kRaggedPx, 1));
+  pixOr(band.get(), band.get(), standing_band.get());
+  const PixHandle beyond(pixSubtract(nullptr, without.get(), band.get()));
+  without.reset(pixSeedfillBinary(nullptr, beyond.get(), without.get(), 8));
+  if (!without) {
+    split.rest = ink;
+    return split;
+  }
   // Across a lying line letters close from above to below it; across a standing one from left to right.
   PixHandle repaired(pixCloseSafeBrick(nullptr, without.get(), 1, repair_px));
   pixAnd(repaired.get(), repaired.get(), horizontal.get());

@@ -20,6 +20,7 @@ struct CleanPage {
   PageFrame frame;
   PageMeasures measures;
   GreyImage grey;         // the level page, ground near 255
+  InkImage ink;           // all its ink, lines included
   Components components;  // of the level page's ink without its lines
 };
 
