@@ -123,6 +123,7 @@ Placed Place(ScanFile file, const LibraryTable& table, const std::string& librar
                  [](const std::string& part) { return LowerAscii(ReadableName(part)); });
   placed.key = "path " +
                std::string(picture                            ? "pictures"
+                           : volume > 0 && !counted           ? "scans"
                            : file.format == ScanFormat::kTiff ? "tiff"
                                                               : "pdf") +
                (volume > 0 ? " volumes" : "") + (counted ? " pages" : "") + " /";
@@ -152,6 +153,22 @@ void SpreadTitles(std::vector<Placed>& files) {
   for (Placed& placed : files) {
     if (!placed.facts.title.empty()) {
       placed.key = "title " + LowerAscii(placed.facts.title);
+    }
+  }
+}
+
+// Volumes may come in several formats, but one number in two formats means two copies: each format is then a manual.
+void KeepCopiesApart(std::vector<Placed>& files) {
+  std::map<std::string, std::map<int, std::set<ScanFormat>>> formats;
+  for (const Placed& placed : files) {
+    formats[placed.key][placed.file.volume].insert(placed.file.format);
+  }
+  for (Placed& placed : files) {
+    const auto& by_volume = formats[placed.key];
+    const bool copied =
+        std::any_of(by_volume.begin(), by_volume.end(), [](const auto& of) { return of.second.size() > 1; });
+    if (copied && placed.key.starts_with("path scans volumes")) {
+      placed.key += placed.file.format == ScanFormat::kTiff ? " tiff" : " pdf";
     }
   }
 }
@@ -201,6 +218,7 @@ ScannedSet MakeSet(std::vector<Placed> files) {
     set.maker = set.maker.empty() ? placed.facts.maker : set.maker;
     set.model = set.model.empty() ? placed.facts.model : set.model;
   }
+  KeepCopiesApart(files);
   SpreadTitles(files);
   JoinStatedVolumes(files);
   std::map<std::string, std::vector<Placed>> manuals;

@@ -20,7 +20,8 @@ namespace benchleaf {
 //
 // Manual, within a set: files with the same stated title; files for which the table states volumes and no title, when
 // no number stands twice; else
-// - PDF and TIFF files of one format whose paths differ only in volumes' numbers, folders' included,
+// - PDF and TIFF files whose paths differ only in volumes' numbers, folders' included; where a number stands in both
+//   formats, those of each format,
 // - TIFF files of one folder whose names differ only in a page's or last number, which are pages,
 // - the PNG and JPEG files of one folder, which are pages; folders that differ only in volumes' numbers go together.
 // A title stated for one volume holds for the others.
