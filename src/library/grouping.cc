@@ -88,13 +88,15 @@ Placed Place(ScanFile file, const LibraryTable& table, const std::string& librar
   }
   readable.push_back(ReadableName(stem));
   std::string base = strip_volume(stem);
+  const bool numbered_itself = base != stem;
   placed.own = ReadableName(base.empty() ? stem : base);
   if (file.format == ScanFormat::kTiff) {
     const NumberedName page = SplitPage(base);
     counted = page.number > 0;
     if (counted) {
       base = page.base;
-    } else if (CountedName split = SplitTrailingNumber(base); !loose && split.counted) {
+    } else if (CountedName split = SplitTrailingNumber(base); !loose && !numbered_itself && split.counted) {
+      // In "Model 84 vol 1" the number before the volume is the model's, not a page's.
       counted = true;
       base = std::move(split.base);
     }

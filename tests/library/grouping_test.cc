@@ -77,6 +77,8 @@ const GroupingCase kCases[] = {
      "s > s set: s/set.tif (1)\ns > set: s/set.pdf (1)\n"},
     {"volumes of one manual may come in two formats", "s/set vol 1.tif\ns/set vol 2.pdf", "",
      "s > set: s/set vol 1.tif (1) s/set vol 2.pdf (2)\n"},
+    {"a model's number before the volume counts no pages", "s/orrin 84 vol 1.tif\ns/orrin 84 vol 2.pdf", "",
+     "s > orrin 84: s/orrin 84 vol 1.tif (1) s/orrin 84 vol 2.pdf (2)\n"},
     {"the same volumes in two formats are two copies",
      "s/set vol 1.tif\ns/set vol 2.tif\ns/set vol 1.pdf\ns/set vol 2.pdf", "",
      "s > s set vol 1: s/set vol 1.tif (1) s/set vol 2.tif (2)\ns > set: s/set vol 1.pdf (1) s/set vol 2.pdf (2)\n"},
