@@ -71,8 +71,9 @@ std::vector<Entry> ExtractEntries(const PageReading& reading, const Rules& rules
     entry.value = row.fields.value;
     entry.box = ToScan(reading.frame, row.row.box);
     const double part = entry.part_number.empty() ? 1 : row.fields.part_confidence;
-    if (row.row.designators.empty()) {
-      entry.confidence = entry.part_number.empty() ? 0.2 : part;
+    // A line of text beside a list names neither a designator nor a part number.
+    if (row.row.designators.empty() && !entry.part_number.empty()) {
+      entry.confidence = part;
       entries.push_back(entry);
     }
     for (const extract::Designator& designator : row.row.designators) {

@@ -66,7 +66,11 @@ PageShape ShapeOf(const PageReading& reading, const std::vector<WordLine>& lines
     shape.numbered_lines += EndsInNumber(line) ? 1U : 0U;
   }
   std::string no_assembly;
-  shape.list_rows = extract::ReadListPage(reading, tables, no_assembly).size();
+  for (const extract::ListPageRow& row : extract::ReadListPage(reading, tables, no_assembly)) {
+    const bool numbered = !row.fields.part_number.empty();
+    shape.numbered_rows += numbered ? 1U : 0U;
+    shape.list_rows += numbered || !row.row.designators.empty() ? 1U : 0U;
+  }
   return shape;
 }
 
@@ -80,7 +84,9 @@ KindScores ScoresOfShape(const PageShape& shape, const PageMeasures& measures) {
   const double prose = static_cast<double>(shape.plain_words) / words;
   const double values = static_cast<double>(shape.values);
   const bool drawing = measures.line_ink > 0.2 || measures.long_lines >= 8;
-  const bool listed = shape.list_rows >= 3;
+  // A table of tubes or of voltages on a page of text has rows like a list's, but few and without part numbers.
+  const bool listed =
+      shape.list_rows >= 3 && (shape.list_rows * 4 >= shape.lines || shape.numbered_rows >= 6 || shape.list_rows >= 20);
 
   if (listed) {
     Of(scores, PageKind::kPartsList) += shape.list_rows >= 8 ? 6 : 3.5;
@@ -94,8 +100,9 @@ KindScores ScoresOfShape(const PageShape& shape, const PageMeasures& measures) {
     const bool tubes_only = shape.tube_designators * 10 >= shape.designators * 7 && shape.tubes >= 3;
     Of(scores, PageKind::kTubeLayout) += tubes_only ? 3 : 0;
   }
+  // Running text alone tells little: words that name another kind must be able to outweigh it.
   if (!listed && prose > 0.55 && shape.words > 60) {
-    Of(scores, PageKind::kText) += 1.5 + (measures.text_row_share > 0.6 ? 1 : 0);
+    Of(scores, PageKind::kText) += 1 + (measures.text_row_share > 0.6 ? 0.4 : 0);
   }
   if (!listed && shape.words <= 50 && prose > 0.5 && designators < 0.1) {
     Of(scores, PageKind::kCover) += shape.large_lettering ? 2 : 0.5;

@@ -21,7 +21,8 @@ struct PageShape {
   std::size_t tube_designators = 0;
   std::size_t tubes = 0;
   std::size_t values = 0;
-  std::size_t list_rows = 0;       // of a parts list
+  std::size_t list_rows = 0;       // that name a designator or a part number
+  std::size_t numbered_rows = 0;   // that name a part number
   std::size_t numbered_lines = 0;  // that end in a number, as in a table of contents
   std::size_t lines = 0;           // of two words and more
   bool large_lettering = false;    // some lettering twice the usual size
