@@ -124,10 +124,18 @@ std::optional<std::string> DrawnAssembly(const std::vector<std::string>& words, 
   if (auto heading = AssemblyHeading(words, tables)) {
     return heading;
   }
-  if (words.size() > 1 && words.size() <= kMostWords && AnyHasRole(words, ListRole::kDrawing, tables)) {
-    return AssemblyDesignator(words.front(), tables);
+  if (words.size() < 2 || !AnyHasRole(words, ListRole::kDrawing, tables)) {
+    return std::nullopt;
   }
-  return std::nullopt;
+  // "FIG. 5-1 SCHEMATIC DIAGRAM, ASSEMBLY A1 VERTICAL AMPLIFIER"
+  for (std::size_t at = 0; at + 1 < words.size(); ++at) {
+    if (HasRole(words[at], ListRole::kUnit, tables)) {
+      if (auto assembly = AnnouncedAssembly(words[at + 1], tables)) {
+        return assembly;
+      }
+    }
+  }
+  return words.size() <= kMostWords ? AssemblyDesignator(words.front(), tables) : std::nullopt;
 }
 
 bool IsColumnTitles(const std::vector<std::string>& words, const Rules::Tables& tables) {

@@ -54,6 +54,8 @@ TEST(DrawnAssembly, ReadsTheTitlesOfDrawings) {
   EXPECT_EQ(DrawnAssembly(Words("P/O A4"), Tables()).value_or("-"), "A4");
   EXPECT_EQ(DrawnAssembly(Words("PART OF A3"), Tables()).value_or("-"), "A3");
   EXPECT_EQ(DrawnAssembly(Words("A4 SCHEMATIC DIAGRAM"), Tables()).value_or("-"), "A4");
+  EXPECT_EQ(DrawnAssembly(Words("FIG. 5-1 SCHEMATIC DIAGRAM, ASSEMBLY A1 VERTICAL AMPLIFIER"), Tables()).value_or("-"),
+            "A1");
   EXPECT_FALSE(DrawnAssembly(Words("SCHEMATIC DIAGRAM"), Tables()).has_value());
 }
 
