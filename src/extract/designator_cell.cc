@@ -116,7 +116,7 @@ std::optional<DesignatorCell> FromAlternatives(const std::vector<Piece>& pieces,
 
 std::optional<DesignatorCell> DesignatorCellAt(const std::vector<Piece>& pieces, std::size_t from, double cap,
                                                const Rules::Tables& tables, const CellColumn& column) {
-  const auto wider = FromWiderReading(pieces, from, tables, column);
+  auto wider = FromWiderReading(pieces, from, tables, column);
   std::size_t most = 1;
   while (from + most < pieces.size() && most < kMostPieces &&
          MayJoin(pieces[from + most - 1], pieces[from + most], cap, tables, column)) {

@@ -56,15 +56,11 @@ std::string Number(const std::vector<std::string>& characters, std::size_t from,
     const bool last = i + 1 == characters.size();
     const bool after_figure = i > from && IsFigure(characters[i - 1]);
     const LookAlike alike = LookAlikeOf(character, tables);
-    if (alike.digit != 0 && alike.sure) {
+    const bool between_figures = after_figure && !last && IsFigure(characters[i + 1]);
+    const bool no_suffix = last && after_figure && (character == "S" || character == "Z" || character == "?");
+    if (alike.digit != 0 && (alike.sure || between_figures || no_suffix)) {
       number += alike.digit;
-      sure *= kSureFigure;
-    } else if (alike.digit != 0 && after_figure && !last && IsFigure(characters[i + 1])) {
-      number += alike.digit;
-      sure *= kUnsureFigure;
-    } else if (last && after_figure && (character == "S" || character == "Z" || character == "?")) {
-      number += alike.digit;  // no suffix that is in use
-      sure *= kUnsureFigure;
+      sure *= alike.sure ? kSureFigure : kUnsureFigure;
     } else if (last && after_figure && character.size() == 1 && IsUpper(character.front())) {
       number += character;
     } else {

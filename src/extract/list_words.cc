@@ -27,7 +27,7 @@ void ReplaceInside(std::string& text, const std::string& word, char sign) {
 }  // namespace
 
 std::string ListWord(std::string_view plain) {
-  const std::string upper = Upper(plain);
+  std::string upper = Upper(plain);
   if (upper == "\"" || upper == "''" || upper == ",,") {
     return upper;  // signs of repetition
   }

@@ -5,6 +5,7 @@
 #include "extract/value.h"
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <optional>
 
@@ -29,7 +30,7 @@ double SureOfValue(const Value& value) {
 bool IsPreferred(double mantissa) {
   constexpr int kSeries[] = {10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30,
                              33, 36, 39, 43, 47, 51, 56, 62, 68, 75, 82, 91};
-  const int tenths = static_cast<int>(mantissa * 10 + 0.5);
+  const auto tenths = static_cast<int>(std::lround(mantissa * 10));
   return std::find(std::begin(kSeries), std::end(kSeries), tenths) != std::end(kSeries);
 }
 
