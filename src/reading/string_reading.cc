@@ -4,8 +4,11 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
 #include <cstddef>
+#include <iterator>
 #include <numeric>
+#include <string>
 #include <utility>
 
 namespace benchleaf {
@@ -22,12 +25,58 @@ bool IsReadable(const TextString& string, double cap) {
   return Length(string) <= kLongestStringCaps * cap && (string.members.size() >= 2 || Length(string) >= 1.1 * cap);
 }
 
-std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, Recognizer& recognizer) {
-  const StringCrop crop = CutString(page, string, turn);
+std::vector<Word> ReadAt(const CleanPage& page, const TextString& string, int turn, double cap_px,
+                         Recognizer& recognizer) {
+  const StringCrop crop = CutString(page, string, turn, cap_px);
   std::vector<Word> words;
   for (Token& token : recognizer.ReadLine(crop.image)) {
     words.push_back({std::move(token.text), ToLevel(crop, token.box), turn, token.confidence, WordOrigin::kString, {}});
   }
+  return words;
+}
+
+// The string as a class letter, taken from what it read as, and figures that are read on their own: beside a letter the
+// reader takes 5 for S and 9 for g, alone it does not. Nothing unless the figures read surely.
+std::vector<Word> ReadFiguresAlone(const CleanPage& page, const TextString& string, int turn, const Word& whole,
+                                   Recognizer& recognizer) {
+  constexpr double kSurely = 0.85;
+  constexpr double kTrust = 0.8;  // in two readings put together
+  TextString figures = string;
+  figures.members.erase(turn == 270 ? figures.members.end() - 1 : figures.members.begin());
+  figures.box = {};
+  for (const std::size_t member : figures.members) {
+    figures.box = Union(figures.box, page.components.items[member].box);
+  }
+  const std::vector<Word> read = ReadAt(page, figures, turn, kReaderCapPx, recognizer);
+  const char first = static_cast<char>(std::toupper(static_cast<unsigned char>(whole.text.front())));
+  if (first < 'A' || first > 'Z' || read.size() != 1 || read.front().confidence < kSurely ||
+      read.front().text.find_first_not_of("0123456789") != std::string::npos) {
+    return {};
+  }
+  const double confidence = kTrust * std::min(whole.confidence, read.front().confidence);
+  return {{first + read.front().text, string.box, turn, confidence, WordOrigin::kString, {}}};
+}
+
+// A short string that reads as no designator is read again at other sizes, where the reader errs differently, and at
+// last with its figures on their own.
+std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, Recognizer& recognizer) {
+  constexpr std::size_t kShort = 5;
+  constexpr std::array<double, 2> kOtherCapsPx = {26, 20};
+  std::vector<Word> words = ReadAt(page, string, turn, kReaderCapPx, recognizer);
+  if (string.members.size() > kShort || HasDesignatorForm(words)) {
+    return words;
+  }
+  std::vector<Word> again;
+  for (const double cap_px : kOtherCapsPx) {
+    if (again = ReadAt(page, string, turn, cap_px, recognizer); HasDesignatorForm(again)) {
+      break;
+    }
+    again.clear();
+  }
+  if (again.empty() && words.size() == 1 && string.members.size() >= 2) {
+    again = ReadFiguresAlone(page, string, turn, words.front(), recognizer);
+  }
+  words.insert(words.end(), std::make_move_iterator(again.begin()), std::make_move_iterator(again.end()));
   return words;
 }
 

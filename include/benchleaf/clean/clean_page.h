@@ -64,8 +64,11 @@ struct StringCrop {
   int border = 0;    // px of `image`
 };
 
-// `turn` is 0 for a lying string, 90 or 270 for a standing one.
-StringCrop CutString(const CleanPage& page, const TextString& string, int turn);
+// The capital height, px, at which the reader does best.
+inline constexpr double kReaderCapPx = 32;
+
+// `turn` is 0 for a lying string, 90 or 270 for a standing one; the string's capitals come out `cap_px` high.
+StringCrop CutString(const CleanPage& page, const TextString& string, int turn, double cap_px = kReaderCapPx);
 
 // The box on the level page of a box in the crop.
 Box ToLevel(const StringCrop& crop, const Box& box);
