@@ -25,12 +25,16 @@ bool IsReadable(const TextString& string, double cap) {
   return Length(string) <= kLongestStringCaps * cap && (string.members.size() >= 2 || Length(string) >= 1.1 * cap);
 }
 
+// Fragments that only closeness joins are seldom letters.
+constexpr double kBrokenTrust = 0.8;
+
 std::vector<Word> ReadAt(const CleanPage& page, const TextString& string, int turn, double cap_px,
                          Recognizer& recognizer) {
   const StringCrop crop = CutString(page, string, turn, cap_px);
   std::vector<Word> words;
   for (Token& token : recognizer.ReadLine(crop.image)) {
-    words.push_back({std::move(token.text), ToLevel(crop, token.box), turn, token.confidence, WordOrigin::kString, {}});
+    const double confidence = token.confidence * (string.broken ? kBrokenTrust : 1);
+    words.push_back({std::move(token.text), ToLevel(crop, token.box), turn, confidence, WordOrigin::kString, {}});
   }
   return words;
 }
@@ -57,13 +61,38 @@ std::vector<Word> ReadFiguresAlone(const CleanPage& page, const TextString& stri
   return {{first + read.front().text, string.box, turn, confidence, WordOrigin::kString, {}}};
 }
 
+// Reads a designator that is not sure again at another size. Scraps of symbols read differently every time.
+void Confirm(const CleanPage& page, const TextString& string, int turn, Recognizer& recognizer,
+             std::vector<Word>& words) {
+  constexpr double kSure = 0.92;
+  constexpr double kUnconfirmed = 0.75;
+  constexpr double kOtherCapPx = 26;
+  if (std::all_of(words.begin(), words.end(), [&](const Word& word) { return word.confidence >= kSure; })) {
+    return;
+  }
+  const std::vector<Word> again = ReadAt(page, string, turn, kOtherCapPx, recognizer);
+  for (Word& word : words) {
+    const auto same =
+        std::find_if(again.begin(), again.end(), [&](const Word& other) { return other.text == word.text; });
+    if (same != again.end()) {
+      word.confidence = std::max(word.confidence, same->confidence);
+    } else if (HasDesignatorForm(word.text)) {
+      word.confidence *= kUnconfirmed;
+    }
+  }
+}
+
 // A short string that reads as no designator is read again at other sizes, where the reader errs differently, and at
 // last with its figures on their own.
 std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, Recognizer& recognizer) {
   constexpr std::size_t kShort = 5;
   constexpr std::array<double, 2> kOtherCapsPx = {26, 20};
   std::vector<Word> words = ReadAt(page, string, turn, kReaderCapPx, recognizer);
-  if (string.members.size() > kShort || HasDesignatorForm(words)) {
+  if (HasDesignatorForm(words)) {
+    Confirm(page, string, turn, recognizer, words);
+    return words;
+  }
+  if (string.members.size() > kShort) {
     return words;
   }
   std::vector<Word> again;
