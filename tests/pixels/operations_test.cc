@@ -1,11 +1,11 @@
 #include "benchleaf/pixels/operations.h"
 
+#include "benchleaf/pixels/lines.h"
+
 #include <gmock/gmock.h>
 
 #include <cmath>
 #include <numeric>
-
-#include "benchleaf/pixels/lines.h"
 
 namespace benchleaf {
 namespace {
@@ -58,9 +58,9 @@ TEST(Binarized, PicturesSmallerThanTheWindowHaveNoInk) { EXPECT_EQ(Count(Binariz
 
 TEST(SplitLines, TakesWiresAndKeepsLetters) {
   InkImage ink(600, 300);
-  Fill(ink, {0, 150, 600, 3});    // a wire
-  Fill(ink, {300, 0, 3, 300});    // and one across
-  Fill(ink, {100, 50, 3, 24});    // a letter's stem
+  Fill(ink, {0, 150, 600, 3});  // a wire
+  Fill(ink, {300, 0, 3, 300});  // and one across
+  Fill(ink, {100, 50, 3, 24});  // a letter's stem
   const LineSplit split = SplitLines(ink, 53, 5, 11);
   EXPECT_EQ(split.rest.row(151)[200], 0);
   EXPECT_EQ(split.rest.row(40)[301], 0);
