@@ -9,6 +9,27 @@
 namespace benchleaf::extract {
 namespace {
 
+// Without the punctuation round it, but for a dash right before a figure: there the print may have had a dot.
+std::string Amount(std::string_view text) {
+  const bool dashed = text.size() > 1 && text[0] == '-' && IsDigit(text[1]);
+  return (dashed ? "-" : "") + Trimmed(text);
+}
+
+// The value that a text holds. The dot of ".1 MFD" often blurs into a dash; no capacitance is negative, and a dash in
+// front of micromicrofarads or of a voltage is only dirt or a sign.
+std::optional<Value> ValueIn(std::string_view text) {
+  if (text.empty() || text[0] != '-') {
+    return ParseValue(text);
+  }
+  constexpr double kLeastWithDot = 0.5e-9;  // .0005 MFD
+  const std::string_view unsigned_text = text.substr(1);
+  if (auto dotted = ParseValue("." + std::string(unsigned_text));
+      dotted && dotted->quantity == Quantity::kCapacitance && dotted->magnitude >= kLeastWithDot) {
+    return dotted;
+  }
+  return ParseValue(unsigned_text);
+}
+
 // The description cut at commas and brackets that do not belong to a number: "470K,1/2W" gives two texts.
 std::vector<std::string> Texts(const std::vector<Piece>& pieces) {
   std::vector<std::string> texts;
@@ -19,13 +40,13 @@ std::vector<std::string> Texts(const std::vector<Piece>& pieces) {
       const bool thousands = c == ',' && i > 0 && IsDigit(piece.text[i - 1]) && i + 3 < piece.text.size() &&
                              IsDigit(piece.text[i + 1]) && IsDigit(piece.text[i + 2]) && IsDigit(piece.text[i + 3]);
       if ((c == ',' && !thousands) || c == ';' || c == '(' || c == ')' || c == ':') {
-        texts.push_back(Trimmed(text));
+        texts.push_back(Amount(text));
         text.clear();
       } else {
         text += c;
       }
     }
-    texts.push_back(Trimmed(text));
+    texts.push_back(Amount(text));
   }
   return texts;
 }
@@ -45,17 +66,18 @@ std::string ValueOf(const std::vector<Piece>& description, std::string_view lett
   const std::vector<std::string> texts = Texts(description);
   std::string bare;
   for (std::size_t i = 0; i < texts.size(); ++i) {
-    if (const auto value = ParseValue(texts[i]); value && Wanted(*value, quantity)) {
+    if (const auto value = ValueIn(texts[i]); value && Wanted(*value, quantity)) {
       return value->canonical;
     }
-    if (!IsValueNumber(texts[i])) {
+    const std::size_t sign = !texts[i].empty() && texts[i][0] == '-' ? 1 : 0;
+    if (!IsValueNumber(std::string_view(texts[i]).substr(sign))) {
       continue;
     }
     if (i + 1 < texts.size() && IsValueUnit(texts[i + 1])) {
       // A multiplier may stand apart from its unit: 4.7 K OHMS.
       const std::string unit = texts[i + 1] + (i + 2 < texts.size() && texts[i + 1].size() == 1 ? texts[i + 2] : "");
       for (const std::string& text : {texts[i] + unit, texts[i] + texts[i + 1]}) {
-        if (const auto value = ParseValue(text); value && Wanted(*value, quantity)) {
+        if (const auto value = ValueIn(text); value && Wanted(*value, quantity)) {
           return value->canonical;
         }
       }

@@ -88,6 +88,21 @@ TEST(ExtractEntries, SpellsOutRangesAndLists) {
             }));
 }
 
+TEST(ExtractEntries, TakesADashForTheDotOfACapacitorInMicrofarads) {
+  EXPECT_EQ(Rows({
+                "C1       Capacitor, -1 MFD, 200 V            74-1032-5",
+                "C2       Capacitor, -005MFD, 600 V           74-1033-7",
+                "C3       Capacitor, -250 MMF, 500 V, mica    74-1034-2",
+                "C4       Capacitor, 80-40 MFD, 450 V         74-1035-2",
+            }),
+            (Strings{
+                "C1|Capacitor, -1 MFD, 200 V|74-1032-5||.1MFD",
+                "C2|Capacitor, -005 MFD, 600 V|74-1033-7||.005MFD",
+                "C3|Capacitor, -250 MMF, 500 V, mica|74-1034-2||250MMF",
+                "C4|Capacitor, 80-40 MFD, 450 V|74-1035-2||80-40MFD",
+            }));
+}
+
 TEST(ExtractEntries, FollowsCellsThatWrap) {
   EXPECT_EQ(Rows({
                 "C4,5,8,15,    Capacitor, .01 MFD, 400 V    20-1001-3",
