@@ -18,21 +18,29 @@ namespace {
 
 constexpr const char* kUsage =
     "bench_outside [OPTION VALUE]...\n"
-    "  --half dev|held-out|all           which sheets; held-out ones are for final figures only (default all)\n";
+    "  --half dev|held-out|practice|all  which sheets; held-out ones are for final figures only, and all are dev and\n"
+    "                                    held-out (default all)\n";
 
 struct Options {
   ContestOptions contest;
-  std::optional<outside::Half> half;
+  std::optional<outside::Half> half;  // both counted halves when empty
 };
+
+std::optional<outside::Half> HalfNamed(std::string_view name) {
+  if (name == "dev") {
+    return outside::Half::kDevelopment;
+  }
+  if (name == "held-out") {
+    return outside::Half::kHeldOut;
+  }
+  return name == "practice" ? std::optional(outside::Half::kPractice) : std::nullopt;
+}
 
 Options Parse(const std::vector<std::string>& arguments) {
   Options options;
   TakeAll(arguments, [&](std::string_view name, const std::string& value) {
-    if (name == "--half" && (value == "dev" || value == "held-out" || value == "all")) {
-      options.half.reset();
-      if (value != "all") {
-        options.half = value == "dev" ? outside::Half::kDevelopment : outside::Half::kHeldOut;
-      }
+    if (name == "--half" && (value == "all" || HalfNamed(value))) {
+      options.half = HalfNamed(value);
       return true;
     }
     return Take(name, value, options.contest);
@@ -44,7 +52,7 @@ void Run(const Options& options) {
   std::vector<outside::OutsidePage> sheets;
   int designators = 0;
   for (const outside::OutsidePage& sheet : outside::OutsidePages()) {
-    if (!options.half || sheet.half == *options.half) {
+    if (options.half ? sheet.half == *options.half : sheet.half != outside::Half::kPractice) {
       sheets.push_back(sheet);
       designators += sheet.designators;
     }

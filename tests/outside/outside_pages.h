@@ -16,6 +16,7 @@ namespace benchleaf::outside {
 enum class Half {
   kDevelopment,  // to look at and to choose settings by
   kHeldOut,      // only for the final figures: no setting is chosen by it
+  kPractice,     // further sheets to choose settings by; they count in no figure
 };
 
 struct OutsidePage {
@@ -27,7 +28,8 @@ struct OutsidePage {
 };
 
 // Twelve sheets, six of either half; no project stands in both. They hold discrete parts for the most: left out are
-// sheets of wide connectors and arrays, whose pins bear names in the form of designators by the hundred.
+// sheets of wide connectors and arrays, whose pins bear names in the form of designators by the hundred. The sheets for
+// practice hold some of those; none of their projects is held out.
 const std::vector<OutsidePage>& OutsidePages();
 
 // Where Debian's kicad-demos lie.

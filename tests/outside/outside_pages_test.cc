@@ -82,7 +82,7 @@ TEST(OutsidePagesTest, AreTheSameEveryTime) {
   EXPECT_EQ(Draw(hand).image, Draw(hand).image);
 }
 
-TEST(OutsidePagesTest, ShareNoProjectAndNoSeedBetweenTheHalves) {
+TEST(OutsidePagesTest, HoldNoProjectOutThatIsSeenElsewhere) {
   std::set<std::string> projects[2];
   std::set<std::uint64_t> seeds;
   for (const OutsidePage& page : OutsidePages()) {
