@@ -99,6 +99,18 @@ void Append(std::vector<Term>& terms, std::vector<Term> more) {
   }
 }
 
+// P/A7 and WR/INT: the names of a pin or wire, of which one half may look like a designator. R1/C5 are two, and R5/47K
+// is one with its value.
+bool IsSlashedName(const std::string& text, std::size_t sign, const Rules::Tables& tables) {
+  if (text[sign] != '/') {
+    return false;
+  }
+  const auto is_word = [&](const std::string& half) {
+    return !half.empty() && IsLetter(half.front()) && !RepairDesignator(half, tables, LoneStrokes::kRefuse);
+  };
+  return is_word(Trimmed(text.substr(0, sign))) || is_word(Trimmed(text.substr(sign + 1)));
+}
+
 // The parts on both sides of the signs that stand between terms; nothing for a text that has none.
 std::vector<Term> TermsBetweenSigns(const std::string& text, const Rules::Tables& tables, const Surroundings& around) {
   const std::size_t sign = text.find_first_of(":,;=()/+&");
@@ -119,6 +131,9 @@ std::vector<Term> TermsBetweenSigns(const std::string& text, const Rules::Tables
     }
     return {};
   }
+  if (around.ranges == RangeStyle::kDrawing && IsSlashedName(text, sign, tables)) {
+    return {};
+  }
   std::vector<Term> terms;
   Surroundings rest = around;
   const std::string front = Trimmed(text.substr(0, sign));
@@ -136,6 +151,11 @@ std::vector<Term> TermsBetweenSigns(const std::string& text, const Rules::Tables
 }
 
 bool IsDesignatorList(const std::string& text) {
+  const std::size_t slash = text.rfind('/');
+  if (slash != std::string::npos && slash > 0 && IsLetter(text.back()) && IsLetter(text.front()) &&
+      ParseValue(text.substr(slash + 1))) {
+    return false;  // R5/47K
+  }
   return text.find_first_of(",-~&/") != std::string::npos || text.find("THRU") != std::string::npos;
 }
 

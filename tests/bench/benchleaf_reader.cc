@@ -31,10 +31,11 @@ PageSeen BenchleafReader::See(const scanmaker::ScannedPage& page) {
   PageSeen seen;
   seen.entries = ExtractEntries(reading, *rules_, state);
   seen.seconds = watch.Seconds();
-  for (const Word& word : reading.words) seen.words.push_back({word.text, ToScan(reading.frame, word.box)});
+  for (const Word& word : reading.words)
+    seen.words.push_back({word.text, ToScan(reading.frame, word.box), word.confidence});
   for (const Sighting& sighting : sightings) {
     if (sighting.kind == TermKind::kDesignator) {
-      seen.designators.push_back({sighting.text, sighting.box});
+      seen.designators.push_back({sighting.text, sighting.box, sighting.confidence});
     }
   }
   return seen;

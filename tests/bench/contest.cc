@@ -34,8 +34,8 @@ bool Take(std::string_view name, const std::string& value, ContestOptions& optio
   } else if (name == "--only" && (value == "bare" || value == "benchleaf")) {
     options.bare = value == "bare";
     options.benchleaf = value == "benchleaf";
-  } else if (name == "--misses") {
-    options.misses = value;
+  } else if (name == "--verdicts") {
+    options.verdicts = value;
   } else if (name == "--dump") {
     options.dump = value;
   } else {
@@ -44,7 +44,7 @@ bool Take(std::string_view name, const std::string& value, ContestOptions& optio
   return true;
 }
 
-Contest::Contest(const ContestOptions& options) : misses_(options.misses), dump_(options.dump) {
+Contest::Contest(const ContestOptions& options) : verdicts_(options.verdicts), dump_(options.dump) {
   if (options.bare) {
     bare_.emplace();
   }
@@ -78,7 +78,7 @@ void Contest::Judge(std::string_view grade, const char* reader, const scanmaker:
                     const PageSeen& seen, Tally& tally) {
   const PageVerdict verdict = JudgeDesignators(page.truth, seen.designators);
   tally.Add(verdict, seen.seconds);
-  misses_.Add({std::string(grade), reader, page.truth.file}, verdict, seen.words);
+  verdicts_.Add({std::string(grade), reader, page.truth.file}, verdict, seen.words);
 }
 
 void Contest::Finish(Grade grade) {

@@ -6,9 +6,9 @@
 #include "bench/bare_tesseract.h"
 #include "bench/benchleaf_reader.h"
 #include "bench/entry_scorer.h"
-#include "bench/miss_list.h"
 #include "bench/page_dump.h"
 #include "bench/scorer.h"
+#include "bench/verdict_list.h"
 #include "scan-maker/degrade.h"
 #include "scan-maker/made_page.h"
 
@@ -27,14 +27,14 @@ struct ContestOptions {
   std::vector<scanmaker::Grade> grades;
   bool bare = true;
   bool benchleaf = true;
-  std::string misses;  // file, or empty
-  std::string dump;    // folder, or empty
+  std::string verdicts;  // file, or empty
+  std::string dump;      // folder, or empty
 };
 
 inline constexpr const char* kContestUsage =
     "  --grade clean|mild|medium|severe  may be given several times (default mild, medium and severe)\n"
     "  --only bare|benchleaf             one reader only\n"
-    "  --misses FILE                     list every missed and false designator, with what was read there, as TSV\n"
+    "  --verdicts FILE                   list every designator missed or seen, and what was read there, as TSV\n"
     "  --dump DIR                        write the degraded pages as PNG, with truth.jsonl\n";
 
 // The grades that were asked for.
@@ -68,7 +68,7 @@ class Contest {
   void Judge(std::string_view grade, const char* reader, const scanmaker::ScannedPage& page, const PageSeen& seen,
              Tally& tally);
 
-  MissList misses_;
+  VerdictList verdicts_;
   PageDump dump_;
   std::optional<BareTesseract> bare_;
   std::optional<BenchleafReader> benchleaf_;

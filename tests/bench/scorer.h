@@ -16,6 +16,7 @@ namespace benchleaf::bench {
 struct Seen {
   std::string text;  // canonical: upper case, no spaces
   FractionBox box;   // of the page as scanned
+  double confidence = 0;
 };
 
 // One designator of the page, found or not.

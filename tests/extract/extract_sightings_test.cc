@@ -107,6 +107,13 @@ TEST(ExtractSightings, TellsValuesFromTubesByThePage) {
   EXPECT_THAT(Drawn({"6k8"}), ElementsAre("value 6K8"));
 }
 
+TEST(ExtractSightings, LeavesNamesOfPinsAlone) {
+  EXPECT_THAT(Drawn({"P/A7"}), IsEmpty());
+  EXPECT_THAT(Drawn({"CLK4/A16"}), IsEmpty());
+  EXPECT_THAT(Drawn({"R5/47K"}), ElementsAre("designator R5", "value 47K"));
+  EXPECT_THAT(Drawn({"V1/6AU6"}), ElementsAre("designator V1", "tube 6AU6"));
+}
+
 TEST(ExtractSightings, LeavesAlignmentPointsAlone) {
   EXPECT_THAT(Drawn({"ALIGNMENT POINTS", "A1     A2     R5"}), ElementsAre("designator R5"));
 }

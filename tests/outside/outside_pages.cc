@@ -21,7 +21,7 @@ const std::vector<OutsidePage>& OutsidePages() {
       {Half::kHeldOut, "kit-dev-coldfire-xilinx_5213/kit-dev-coldfire-xilinx_5213.kicad_sch", Lettering::kDuplex, 205,
        59},
       {Half::kHeldOut, "kit-dev-coldfire-xilinx_5213/in_out_conn.kicad_sch", Lettering::kHand, 206, 58},
-      {Half::kPractice, "electric/electric.kicad_sch", Lettering::kHand, 301, 95},
+      {Half::kPractice, "video/graphic.kicad_sch", Lettering::kHand, 301, 34},
       {Half::kPractice, "interf_u/interf_u.kicad_sch", Lettering::kDuplex, 302, 24},
       {Half::kPractice, "test_xil_95108/carte_test.kicad_sch", Lettering::kDrafting, 303, 47},
       {Half::kPractice, "video/pal-ntsc.kicad_sch", Lettering::kSimplex, 304, 36},

@@ -1,4 +1,4 @@
-#include "bench/miss_list.h"
+#include "bench/verdict_list.h"
 
 #include <cstdio>
 #include <stdexcept>
@@ -10,6 +10,18 @@ std::string Text(const FractionBox& box) {
   char text[64];
   std::snprintf(text, sizeof text, "%.4f %.4f %.4f %.4f", box.x, box.y, box.width, box.height);
   return text;
+}
+
+const char* Name(Judgement judgement) {
+  switch (judgement) {
+    case Judgement::kRight:
+      return "right";
+    case Judgement::kOtherText:
+      return "other";
+    case Judgement::kFalse:
+      break;
+  }
+  return "false";
 }
 
 std::string WordsAt(const FractionBox& box, const std::vector<Seen>& words) {
@@ -24,7 +36,7 @@ std::string WordsAt(const FractionBox& box, const std::vector<Seen>& words) {
 
 }  // namespace
 
-MissList::MissList(const std::string& path) {
+VerdictList::VerdictList(const std::string& path) {
   if (path.empty()) {
     return;
   }
@@ -32,26 +44,25 @@ MissList::MissList(const std::string& path) {
   if (!file_) {
     throw std::runtime_error(path + " cannot be written");
   }
-  file_ << "grade\treader\tsheet\twhat\ttext\tturn\tbox\tread\n";
+  file_ << "grade\treader\tsheet\twhat\ttext\tturn\tsure\tbox\tread\n";
 }
 
-void MissList::Add(const MissPlace& place, const PageVerdict& verdict, const std::vector<Seen>& words) {
+void VerdictList::Add(const VerdictPlace& place, const PageVerdict& verdict, const std::vector<Seen>& words) {
   if (!file_.is_open()) {
     return;
   }
-  const auto line = [&](const char* what, const std::string& text, const std::string& turn, const FractionBox& box) {
+  const auto line = [&](const char* what, const std::string& text, const std::string& turn, const std::string& sure,
+                        const FractionBox& box) {
     file_ << place.grade << '\t' << place.reader << '\t' << place.sheet << '\t' << what << '\t' << text << '\t' << turn
-          << '\t' << Text(box) << '\t' << WordsAt(box, words) << '\n';
+          << '\t' << sure << '\t' << Text(box) << '\t' << WordsAt(box, words) << '\n';
   };
   for (const TruthVerdict& one : verdict.truth) {
     if (!one.found) {
-      line("missed", one.term.text, std::to_string(one.term.turn), one.term.box);
+      line("missed", one.term.text, std::to_string(one.term.turn), "", one.term.box);
     }
   }
   for (const SeenVerdict& one : verdict.seen) {
-    if (one.judgement != Judgement::kRight) {
-      line(one.judgement == Judgement::kFalse ? "false" : "other", one.seen.text, "", one.seen.box);
-    }
+    line(Name(one.judgement), one.seen.text, "", std::to_string(one.seen.confidence), one.seen.box);
   }
 }
 
