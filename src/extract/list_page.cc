@@ -23,10 +23,18 @@ bool IsWord(const Piece& piece) {
 
 bool IsRunningText(const Piece& piece) { return piece.origin != WordOrigin::kString; }
 
+// Whether the page's lettering stands scattered, as on a drawing. Lists measure 0.75 and more, schematics up to 0.5.
+bool IsScattered(const PageMeasures& measures) {
+  constexpr double kRowsOfALetteredDrawing = 0.5;
+  return measures.glyphs > 0 && measures.text_row_share < kRowsOfALetteredDrawing;
+}
+
 // Whether the rows are a list's: on a drawing, too, designators may stand one below the other, but then nothing beside
-// them is worded and no part number follows.
-bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines) {
+// them is worded and no part number follows; the pins of a drawing's connectors and sockets have words beside them, but
+// no part numbers.
+bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines, bool scattered) {
   std::size_t told = 0;
+  std::size_t numbered = 0;
   std::size_t designators = 0;
   for (const ListPageRow& row : rows) {
     bool worded = !row.fields.part_number.empty();
@@ -35,10 +43,12 @@ bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines) {
                                      [](const Piece& piece) { return IsWord(piece) || IsRunningText(piece); });
     }
     told += worded ? 1U : 0U;
+    numbered += row.fields.part_number.empty() ? 0U : 1U;
     designators += row.row.designators.empty() ? 0U : 1U;
   }
   const bool item_list = designators == 0 && rows.size() >= 3;
-  return (designators >= 2 || item_list) && told * 10 >= rows.size() * 6 && rows.size() * 5 >= lines;
+  return (designators >= 2 || item_list) && (scattered ? numbered : told) * 10 >= rows.size() * 6 &&
+         rows.size() * 5 >= lines;
 }
 
 // A short word that a reader took for a turned one, though it also read something like a designator upright.
@@ -103,7 +113,7 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
       }
     }
   }
-  if (!IsList(rows, lines)) {
+  if (!IsList(rows, lines, IsScattered(reading.measures))) {
     return {};
   }
   assembly = in_force;

@@ -103,6 +103,15 @@ TEST(ExtractEntries, TakesADashForTheDotOfACapacitorInMicrofarads) {
             }));
 }
 
+TEST(ExtractEntries, TakesNoPinsOfADrawingForRows) {
+  PageReading reading = PageOf({"R1     CLOCK", "R2     DATA", "R3     RESET", "R4     READY"}, WordOrigin::kString);
+  ListState state;
+  EXPECT_EQ(ExtractEntries(reading, ShippedRules(), state).size(), 4U) << "nothing is known of the page";
+  reading.measures.glyphs = 300;
+  reading.measures.text_row_share = 0.2;
+  EXPECT_TRUE(ExtractEntries(reading, ShippedRules(), state).empty()) << "its lettering stands scattered";
+}
+
 TEST(ExtractEntries, FollowsCellsThatWrap) {
   EXPECT_EQ(Rows({
                 "C4,5,8,15,    Capacitor, .01 MFD, 400 V    20-1001-3",
