@@ -121,7 +121,7 @@ Result<Pictured> NamedPage(const PictureOptions& options) {
 
 Result<void> WritePictures(const ColorImage& page, const Pictured& pictured) {
   if (!pictured.box) return WritePng(pictured.page_file, UprightPage(page, pictured.turned, kPageSide));
-  const auto spot = WritePng(pictured.spot_file, RingedSpot(page, *pictured.box, pictured.turned));
+  auto spot = WritePng(pictured.spot_file, RingedSpot(page, *pictured.box, pictured.turned));
   if (!spot) return spot;
   return WritePng(pictured.page_file, RingedPage(page, *pictured.box, pictured.turned, kPageSide));
 }

@@ -34,7 +34,7 @@ void AddIndexPlaceOptions(CLI::App& command, PlaceOptions& options) {
 }
 
 fs::path FindConfigFolder(const fs::path& program) {
-  const fs::path installed = program.parent_path().parent_path() / "share" / "benchleaf";
+  fs::path installed = program.parent_path().parent_path() / "share" / "benchleaf";
   std::error_code ignored;
   if (!program.empty() && fs::is_directory(installed, ignored)) return installed;
   return BENCHLEAF_SOURCE_CONFIG;

@@ -5,6 +5,8 @@
 #include "benchleaf/report/text.h"
 
 #include <algorithm>
+#include <array>
+#include <charconv>
 #include <cmath>
 #include <cstdio>
 #include <utility>
@@ -17,9 +19,9 @@ constexpr std::chrono::milliseconds kRedrawEvery{100};
 constexpr int kPagesForRate = 3;
 
 std::string OneDecimal(double number) {
-  char text[32];
-  std::snprintf(text, sizeof(text), "%.1f", number);
-  return text;
+  std::array<char, 32> text{};
+  const auto end = std::to_chars(text.begin(), text.end(), number, std::chars_format::fixed, 1);
+  return {text.begin(), end.ptr};
 }
 
 }  // namespace
