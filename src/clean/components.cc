@@ -82,4 +82,24 @@ Components FindComponents(const InkImage& ink) {
   return found;
 }
 
+Box LargestHole(const Components& components, std::size_t which) {
+  const Component& component = components.items[which];
+  InkImage ground(component.box.width + 2, component.box.height + 2);
+  std::fill(ground.pixels.begin(), ground.pixels.end(), std::uint8_t{1});
+  for (std::size_t i = 0; i < component.run_count; ++i) {
+    const Run& run = components.runs[component.first_run + i];
+    std::fill(ground.row(run.y - component.box.y + 1) + run.begin - component.box.x + 1,
+              ground.row(run.y - component.box.y + 1) + run.end - component.box.x + 1, std::uint8_t{0});
+  }
+  // The first ground from the top is what surrounds the component.
+  const Components grounds = FindComponents(ground);
+  const auto largest = std::max_element(grounds.items.begin() + 1, grounds.items.end(),
+                                        [](const Component& a, const Component& b) { return a.ink < b.ink; });
+  if (largest == grounds.items.end()) {
+    return {};
+  }
+  const Box& hole = largest->box;
+  return {hole.x + component.box.x - 1, hole.y + component.box.y - 1, hole.width, hole.height};
+}
+
 }  // namespace benchleaf

@@ -20,9 +20,22 @@ constexpr double kLongestStringCaps = 22;
 
 double Length(const TextString& string) { return string.standing ? string.box.height : string.box.width; }
 
+// The outline of a symbol: a triangle for ground or an amplifier reads as V7. A letter's hole is no longer than the
+// letter, so that it takes less of a string of several.
+bool IsOutline(const CleanPage& page, const TextString& string) {
+  constexpr double kHoleOfAnOutline = 0.55;
+  if (string.members.size() != 1) {
+    return false;
+  }
+  const Box hole = LargestHole(page.components, string.members.front());
+  return (string.standing ? hole.height : hole.width) > kHoleOfAnOutline * Length(string);
+}
+
 // Worth a reader's time: at least two letters, or a few that touch, and no longer than strings of drawings are.
-bool IsReadable(const TextString& string, double cap) {
-  return Length(string) <= kLongestStringCaps * cap && (string.members.size() >= 2 || Length(string) >= 1.1 * cap);
+bool IsReadable(const CleanPage& page, const TextString& string) {
+  const double cap = page.measures.cap_height_px;
+  return Length(string) <= kLongestStringCaps * cap &&
+         (string.members.size() >= 2 || (Length(string) >= 1.1 * cap && !IsOutline(page, string)));
 }
 
 // Fragments that only closeness joins are seldom letters.
@@ -141,7 +154,6 @@ bool IsReadAlready(const TextString& string, const std::vector<Word>& words) {
 }  // namespace
 
 std::vector<Word> ReadStrings(const CleanPage& page, Recognizer& recognizer) {
-  const double cap = page.measures.cap_height_px;
   std::vector<Word> words;
   const auto add = [&words](std::vector<Word> more) {
     words.insert(words.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
@@ -160,12 +172,12 @@ std::vector<Word> ReadStrings(const CleanPage& page, Recognizer& recognizer) {
     return std::all_of(string.members.begin(), string.members.end(), [&](std::size_t m) { return in_phrase[m]; });
   });
   for (const TextString& string : strings) {
-    if (!string.standing && IsReadable(string, cap)) {
+    if (!string.standing && IsReadable(page, string)) {
       add(ReadOne(page, string, 0, recognizer));
     }
   }
   for (const TextString& string : strings) {
-    if (string.standing && IsReadable(string, cap) && !IsReadAlready(string, words)) {
+    if (string.standing && IsReadable(page, string) && !IsReadAlready(string, words)) {
       add(ReadStanding(page, string, recognizer));
     }
   }
@@ -183,7 +195,7 @@ int FindOrientation(const CleanPage& page, Recognizer& recognizer) {
   std::vector<TextString> lying;
   std::vector<TextString> standing;
   for (TextString& string : FindStrings(page, kStringGaps)) {
-    if (string.members.size() >= kLongEnough && IsReadable(string, page.measures.cap_height_px)) {
+    if (string.members.size() >= kLongEnough && IsReadable(page, string)) {
       (string.standing ? standing : lying).push_back(std::move(string));
     }
   }

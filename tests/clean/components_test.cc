@@ -72,6 +72,21 @@ TEST(Components, RunsCoverTheInkOnce) {
   EXPECT_EQ(painted.pixels, ink.pixels);
 }
 
+TEST(Components, KnowTheirLargestHole) {
+  const Components found = FindComponents(Drawn({
+      "##########.",
+      "#..#.....#.",
+      "#..#.....##",
+      "####.....#.",
+      "...#######.",
+      "...........",
+      "##.........",
+  }));
+  ASSERT_EQ(found.items.size(), 2U);
+  EXPECT_EQ(LargestHole(found, 0), (Box{4, 1, 5, 3}));
+  EXPECT_TRUE(LargestHole(found, 1).empty());
+}
+
 TEST(Components, NoInkNoComponents) { EXPECT_TRUE(FindComponents(InkImage(5, 5)).items.empty()); }
 
 }  // namespace

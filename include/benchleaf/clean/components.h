@@ -1,4 +1,4 @@
-// Connected pieces of ink, kept as runs of pixels, so that one can be painted without the others..
+// Connected pieces of ink, kept as runs of pixels, so that one can be painted without the others.
 
 #ifndef BENCHLEAF_CLEAN_COMPONENTS_H_
 #define BENCHLEAF_CLEAN_COMPONENTS_H_
@@ -31,6 +31,9 @@ struct Components {
 };
 
 Components FindComponents(const InkImage& ink);
+
+// The box round the largest hole that one component closes in; empty when it closes none in.
+Box LargestHole(const Components& components, std::size_t which);
 
 }  // namespace benchleaf
 
