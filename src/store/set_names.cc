@@ -26,13 +26,28 @@ bool HoldsAll(const std::u32string& name, const std::vector<std::u32string>& wor
                      [&name](const std::u32string& word) { return name.find(word) != std::u32string::npos; });
 }
 
+// How many letters differ between the words and those of the name that are nearest to them: part of a name counts for
+// all of it.
+std::size_t WordsApart(const std::vector<std::u32string>& words, const std::vector<std::u32string>& name,
+                       std::size_t most) {
+  std::size_t apart = 0;
+  for (const std::u32string& word : words) {
+    std::size_t least = most + 1;
+    for (const std::u32string& other : name) least = std::min(least, EditDistance(word, other, most));
+    apart += least;
+  }
+  return apart;
+}
+
 // The names with the fewest letters that differ, if these are few enough for a slip: one in three.
 std::vector<std::string> Nearest(const std::set<std::string>& names, const std::u32string& text) {
   constexpr std::size_t kMostNames = 5;
   const std::size_t most = std::max<std::size_t>(1, text.size() / 3);
+  const std::vector<std::u32string> words = WordsOf(text);
   std::vector<std::pair<std::size_t, std::string>> near;
   for (const std::string& name : names) {
-    const std::size_t distance = EditDistance(text, Lowered(name), most);
+    const std::u32string lowered = Lowered(name);
+    const std::size_t distance = std::min(EditDistance(text, lowered, most), WordsApart(words, WordsOf(lowered), most));
     if (distance <= most) near.emplace_back(distance, name);
   }
   std::sort(near.begin(), near.end());

@@ -99,6 +99,8 @@ std::string LowerCase(const std::string& text) {
   return lowered;
 }
 
+bool HasFigure(const std::string& text) { return text.find_first_of("0123456789") != std::string::npos; }
+
 }  // namespace
 
 std::vector<std::string> NearTerms(const Xapian::Database& database, const Rules& rules, const std::string& term,
@@ -114,7 +116,9 @@ std::vector<std::string> NearTerms(const Xapian::Database& database, const Rules
     words.LookAt("");
     for (std::string& word : words.Best(most)) {
       const bool known = std::find(near.begin(), near.end(), Canonical(word)) != near.end();
-      if (!known && Canonical(word) != canonical && near.size() < most) near.push_back(std::move(word));
+      // R11 is no slip for a word of the text.
+      const bool alike = HasFigure(word) == HasFigure(canonical);
+      if (!known && alike && Canonical(word) != canonical && near.size() < most) near.push_back(std::move(word));
     }
   }
   return near;

@@ -53,6 +53,7 @@ TEST_F(SetNamesTest, FindsTheSetThatIsMeant) {
       {"caf\xC3\xA9", {"Caf\xC3\x89 9"}, false, "letters beyond ASCII"},
       {"\xFF", {"\xFF"}, false, "bytes that are not UTF-8"},
       {"meadowlork 5r1", {"MEADOWLARK 5R1", "MEADOWLARK 5R10"}, true, "a slip: the nearest first"},
+      {"medowlark", {"MEADOWLARK 5R1", "MEADOWLARK 5R10"}, true, "a slip in a part of the name"},
       {"nothing like it", {}, true, "nothing near"},
       {"", {}, false, "nothing asked"},
       {"  ", {}, false, "nothing asked"},
