@@ -39,7 +39,7 @@ Json Json::Array(std::vector<Json> items) {
 Json Json::Object(std::vector<std::pair<std::string, Json>> fields) {
   Json json;
   json.value_ = Fields();
-  for (auto& [name, value] : fields) json.Set(std::move(name), std::move(value));
+  for (std::pair<std::string, Json>& field : fields) json.Set(std::move(field.first), std::move(field.second));
   return json;
 }
 
