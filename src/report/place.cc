@@ -7,7 +7,7 @@
 namespace benchleaf {
 
 std::string PageWords(const PagePlace& place) {
-  const std::string page = std::to_string(place.page);
+  std::string page = std::to_string(place.page);
   if (place.printed_number.empty() || place.printed_number == page) return page;
   return page + " (printed " + place.printed_number + ")";
 }
