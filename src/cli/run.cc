@@ -55,8 +55,12 @@ std::string ListOfCommands(const CLI::App& app) {
 }
 
 ExitCode Parse(CLI::App& app, const std::vector<std::string>& arguments, const Streams& streams) {
+  if (arguments.empty()) {
+    Say(streams, "no command was given; the commands are: " + ListOfCommands(app) + "; `benchleaf --help` tells more");
+    return ExitCode::kUsage;
+  }
   // CLI11 would only say that the word was not expected.
-  const bool has_word = !arguments.empty() && !arguments.front().empty() && arguments.front().front() != '-';
+  const bool has_word = !arguments.front().empty() && arguments.front().front() != '-';
   if (has_word && !IsCommand(app, arguments.front())) {
     Say(streams, "no command is called '" + arguments.front() + "'; the commands are: " + ListOfCommands(app));
     return ExitCode::kUsage;
