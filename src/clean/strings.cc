@@ -20,11 +20,13 @@ struct Part {
 
 Box Transposed(const Box& box) { return {box.y, box.x, box.height, box.width}; }
 
+constexpr double kLargest = 2.2;  // letters, in capital heights of the page
+
 // May be a letter, or a few that touch.
 bool IsTextSized(const Component& component, const Box& box, double cap) {
   // A letter leaves ink of a stroke's width all over its box; frames and long thin arcs leave much less.
   const double area = 1.0 * box.width * box.height;
-  return box.height >= 0.5 * cap && box.height <= 1.7 * cap && box.width <= 7 * cap &&
+  return box.height >= 0.5 * cap && box.height <= kLargest * cap && box.width <= 7 * cap &&
          (box.width <= 2 * cap || component.ink >= 0.1 * area);
 }
 
@@ -53,7 +55,12 @@ bool Follows(const Part& a, const Part& b) {
   return OnOneRow(a.box, b.box);
 }
 
-// Sets of parts that follow each other with gaps of at most `gap` px.
+// How much wider than the page's usual lettering a pair of letters stands apart: titles are larger.
+double Largeness(const Part& a, const Part& b, double cap) {
+  return a.mark || b.mark ? 1 : std::max(1.0, std::min(a.box.height, b.box.height) / cap);
+}
+
+// Sets of parts that follow each other with gaps of at most `gap` px, in proportion more between large letters.
 std::vector<std::vector<Part>> Chains(std::vector<Part> parts, double gap, double cap) {
   std::sort(parts.begin(), parts.end(), [](const Part& a, const Part& b) {
     return std::pair(a.box.x, a.component) < std::pair(b.box.x, b.component);
@@ -72,10 +79,10 @@ std::vector<std::vector<Part>> Chains(std::vector<Part> parts, double gap, doubl
       }
       std::vector<std::size_t>& earlier = found->second;
       // Parts that end far to the left cannot be followed any more; the order by x lets them be dropped for good.
-      const double reach = box.x - gap - 7 * cap;
+      const double reach = box.x - kLargest * gap - 7 * cap;
       std::erase_if(earlier, [&](std::size_t j) { return parts[j].box.x < reach; });
       for (const std::size_t j : earlier) {
-        if (box.x - parts[j].box.right() <= gap && Follows(parts[j], parts[i])) {
+        if (box.x - parts[j].box.right() <= gap * Largeness(parts[j], parts[i], cap) && Follows(parts[j], parts[i])) {
           sets.Join(i, j);
         }
       }

@@ -31,11 +31,16 @@ bool IsOutline(const CleanPage& page, const TextString& string) {
   return (string.standing ? hole.height : hole.width) > kHoleOfAnOutline * Length(string);
 }
 
+// A few letters that touch: longer than one letter is.
+bool MayBeSeveral(const CleanPage& page, const TextString& string) {
+  const double breadth = string.standing ? string.box.width : string.box.height;
+  return Length(string) >= 1.1 * std::max(breadth, page.measures.cap_height_px) && !IsOutline(page, string);
+}
+
 // Worth a reader's time: at least two letters, or a few that touch, and no longer than strings of drawings are.
 bool IsReadable(const CleanPage& page, const TextString& string) {
-  const double cap = page.measures.cap_height_px;
-  return Length(string) <= kLongestStringCaps * cap &&
-         (string.members.size() >= 2 || (Length(string) >= 1.1 * cap && !IsOutline(page, string)));
+  return Length(string) <= kLongestStringCaps * page.measures.cap_height_px &&
+         (string.members.size() >= 2 || MayBeSeveral(page, string));
 }
 
 // Fragments that only closeness joins are seldom letters.
