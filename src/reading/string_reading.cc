@@ -127,6 +127,19 @@ std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int t
   return words;
 }
 
+// A letter or figure by itself where such are met: on pages of rows (quantities, sections, voltages) and at a page's
+// head and foot (its number). On drawings they are scraps of symbols, and the numbers of pins.
+bool IsLoneCharacter(const CleanPage& page, const TextString& string) {
+  constexpr double kRowsOfAPageOfText = 0.6;
+  constexpr double kMargin = 0.1;  // of the page's height
+  const double cap = page.measures.cap_height_px;
+  const double height = page.frame.level_height;
+  const bool placed = page.measures.text_row_share >= kRowsOfAPageOfText || string.box.bottom() < kMargin * height ||
+                      string.box.y > (1 - kMargin) * height;
+  return placed && string.members.size() == 1 && string.box.height >= 0.7 * cap && string.box.height <= 1.4 * cap &&
+         string.box.width <= 1.2 * cap;
+}
+
 double MeanConfidence(const std::vector<Word>& words) {
   const double sum =
       std::accumulate(words.begin(), words.end(), 0.0, [](double s, const Word& word) { return s + word.confidence; });
@@ -154,6 +167,11 @@ bool IsReadAlready(const TextString& string, const std::vector<Word>& words) {
     return word.confidence >= kReadsWell && OverlapOfSmaller(word.box, string.box) > 0.7 &&
            word.box.width * word.box.height * 2 > string.box.width * string.box.height;
   });
+}
+
+bool IsInAWord(const TextString& string, const std::vector<Word>& words) {
+  return std::any_of(words.begin(), words.end(),
+                     [&](const Word& word) { return OverlapOfSmaller(word.box, string.box) > 0.3; });
 }
 
 }  // namespace
@@ -189,6 +207,11 @@ std::vector<Word> ReadStrings(const CleanPage& page, Recognizer& recognizer) {
   for (const TextString& string : FindBrokenStrings(page)) {
     if (!IsReadAlready(string, words)) {
       add(string.standing ? ReadStanding(page, string, recognizer) : ReadOne(page, string, 0, recognizer));
+    }
+  }
+  for (const TextString& string : strings) {
+    if (!string.standing && IsLoneCharacter(page, string) && !IsInAWord(string, words)) {
+      add(ReadAt(page, string, 0, kReaderCapPx, recognizer));
     }
   }
   return ChooseWords(std::move(words));
