@@ -20,7 +20,7 @@ struct Part {
 
 Box Transposed(const Box& box) { return {box.y, box.x, box.height, box.width}; }
 
-constexpr double kLargest = 2.2;  // letters, in capital heights of the page
+constexpr double kLargest = 1.8;  // letters, in capital heights of the page
 
 // May be a letter, or a few that touch.
 bool IsTextSized(const Component& component, const Box& box, double cap) {
