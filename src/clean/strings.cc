@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <map>
 #include <utility>
 #include <vector>
@@ -20,13 +21,11 @@ struct Part {
 
 Box Transposed(const Box& box) { return {box.y, box.x, box.height, box.width}; }
 
-constexpr double kLargest = 1.8;  // letters, in capital heights of the page
-
 // May be a letter, or a few that touch.
 bool IsTextSized(const Component& component, const Box& box, double cap) {
   // A letter leaves ink of a stroke's width all over its box; frames and long thin arcs leave much less.
   const double area = 1.0 * box.width * box.height;
-  return box.height >= 0.5 * cap && box.height <= kLargest * cap && box.width <= 7 * cap &&
+  return box.height >= 0.5 * cap && box.height <= 1.7 * cap && box.width <= 7 * cap &&
          (box.width <= 2 * cap || component.ink >= 0.1 * area);
 }
 
@@ -55,12 +54,7 @@ bool Follows(const Part& a, const Part& b) {
   return OnOneRow(a.box, b.box);
 }
 
-// How much wider than the page's usual lettering a pair of letters stands apart: titles are larger.
-double Largeness(const Part& a, const Part& b, double cap) {
-  return a.mark || b.mark ? 1 : std::max(1.0, std::min(a.box.height, b.box.height) / cap);
-}
-
-// Sets of parts that follow each other with gaps of at most `gap` px, in proportion more between large letters.
+// Sets of parts that follow each other with gaps of at most `gap` px.
 std::vector<std::vector<Part>> Chains(std::vector<Part> parts, double gap, double cap) {
   std::sort(parts.begin(), parts.end(), [](const Part& a, const Part& b) {
     return std::pair(a.box.x, a.component) < std::pair(b.box.x, b.component);
@@ -79,10 +73,10 @@ std::vector<std::vector<Part>> Chains(std::vector<Part> parts, double gap, doubl
       }
       std::vector<std::size_t>& earlier = found->second;
       // Parts that end far to the left cannot be followed any more; the order by x lets them be dropped for good.
-      const double reach = box.x - kLargest * gap - 7 * cap;
+      const double reach = box.x - gap - 7 * cap;
       std::erase_if(earlier, [&](std::size_t j) { return parts[j].box.x < reach; });
       for (const std::size_t j : earlier) {
-        if (box.x - parts[j].box.right() <= gap * Largeness(parts[j], parts[i], cap) && Follows(parts[j], parts[i])) {
+        if (box.x - parts[j].box.right() <= gap && Follows(parts[j], parts[i])) {
           sets.Join(i, j);
         }
       }
@@ -101,6 +95,16 @@ std::vector<std::vector<Part>> Chains(std::vector<Part> parts, double gap, doubl
   return chains;
 }
 
+TextString StringOf(const CleanPage& page, const std::vector<Part>& chain, bool standing) {
+  TextString string;
+  string.standing = standing;
+  for (const Part& part : chain) {
+    string.box = Union(string.box, page.components.items[part.component].box);
+    string.members.push_back(part.component);
+  }
+  return string;
+}
+
 void AppendStrings(const CleanPage& page, bool standing, double gap_caps, bool over_punctuation,
                    std::vector<TextString>& strings) {
   const double cap = page.measures.cap_height_px;
@@ -115,17 +119,39 @@ void AppendStrings(const CleanPage& page, bool standing, double gap_caps, bool o
     }
   }
   for (const std::vector<Part>& chain : Chains(std::move(parts), gap_caps * cap, cap)) {
-    TextString string;
-    string.standing = standing;
-    for (const Part& part : chain) {
-      string.box = Union(string.box, page.components.items[part.component].box);
-      string.members.push_back(part.component);
-    }
     const bool only_marks = std::all_of(chain.begin(), chain.end(), [](const Part& part) { return part.mark; });
     if (!only_marks) {
-      strings.push_back(std::move(string));
+      strings.push_back(StringOf(page, chain, standing));
     }
   }
+}
+
+// Rows of large letters: titles. They take the place of what their letters give among smaller ones.
+void AppendTitles(const CleanPage& page, double gap_caps, std::vector<TextString>& strings) {
+  constexpr double kTitleCap = 1.8;   // in capital heights of the page: the middle of 1.3 to 3
+  constexpr std::size_t kFewest = 4;  // letters; symbols stand in a row too, but seldom so many
+  const double cap = page.measures.cap_height_px;
+  std::vector<Part> parts;
+  for (std::size_t i = 0; i < page.components.items.size(); ++i) {
+    const Component& component = page.components.items[i];
+    if (component.box.height >= 1.3 * cap && IsTextSized(component, component.box, kTitleCap * cap)) {
+      parts.push_back({component.box, i, false});
+    }
+  }
+  std::vector<bool> in_title(page.components.items.size(), false);
+  std::vector<TextString> titles;
+  for (const std::vector<Part>& chain : Chains(std::move(parts), gap_caps * kTitleCap * cap, kTitleCap * cap)) {
+    if (chain.size() >= kFewest) {
+      titles.push_back(StringOf(page, chain, false));
+      for (const Part& part : chain) {
+        in_title[part.component] = true;
+      }
+    }
+  }
+  std::erase_if(strings, [&](const TextString& string) {
+    return std::all_of(string.members.begin(), string.members.end(), [&](std::size_t m) { return in_title[m]; });
+  });
+  strings.insert(strings.end(), std::make_move_iterator(titles.begin()), std::make_move_iterator(titles.end()));
 }
 
 }  // namespace
@@ -136,6 +162,7 @@ std::vector<TextString> FindStrings(const CleanPage& page, const JoinGaps& gaps)
   if (gaps.standing > 0) {
     AppendStrings(page, true, gaps.standing, gaps.over_punctuation, strings);
   }
+  AppendTitles(page, gaps.lying, strings);
   return strings;
 }
 
