@@ -133,9 +133,9 @@ Result<std::optional<PageRecord>> IndexReader::Page(const std::string& file, int
 Result<void> IndexReader::ForEachManual(const std::function<bool(const ManualRecord&)>& each) {
   const auto names = impl_->Ask([](const Xapian::Database& database) { return store::ManualNames(database); });
   if (!names) return tl::unexpected<Error>(names.error());
-  for (const auto& [set, manual] : *names) {
-    const auto record =
-        impl_->Ask([&](const Xapian::Database& database) { return store::LoadManual(database, set, manual); });
+  for (const auto& name : *names) {
+    const auto record = impl_->Ask(
+        [&](const Xapian::Database& database) { return store::LoadManual(database, name.first, name.second); });
     if (!record) return tl::unexpected<Error>(record.error());
     if (*record && !each(**record)) return {};
   }

@@ -53,6 +53,7 @@ std::vector<std::string> Nearest(const std::set<std::string>& names, const std::
   std::sort(near.begin(), near.end());
   if (near.size() > kMostNames) near.resize(kMostNames);
   std::vector<std::string> nearest;
+  nearest.reserve(near.size());
   for (auto& [distance, name] : near) nearest.push_back(std::move(name));
   return nearest;
 }

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 #include <cstdint>
-#include <cstdio>
 #include <fstream>
 #include <string_view>
 #include <system_error>
@@ -29,9 +29,10 @@ class Fnv {
   }
 
   std::string Hex() const {
-    std::array<char, 17> text{};
-    std::snprintf(text.data(), text.size(), "%016llx", static_cast<unsigned long long>(hash_));
-    return text.data();
+    constexpr int kBase = 16;
+    std::array<char, 16> text{};
+    const auto end = std::to_chars(text.begin(), text.end(), hash_, kBase);
+    return {text.begin(), end.ptr};
   }
 
  private:
