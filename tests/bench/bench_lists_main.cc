@@ -2,13 +2,9 @@
 // no part of the tests.
 
 #include "bench/contest.h"
-#include "bench/one_thread.h"
 #include "scan-maker/parts_list_page.h"
 
 #include <cstdint>
-#include <cstdio>
-#include <exception>
-#include <stdexcept>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -65,15 +61,5 @@ ContestOptions Parse(const std::vector<std::string>& arguments) {
 
 int main(int argc, char** argv) {
   using namespace benchleaf::bench;
-  try {
-    KeepToOneThread(argv);
-    Run(Parse({argv + 1, argv + argc}));
-  } catch (const std::invalid_argument& problem) {
-    std::fprintf(stderr, "bench_lists: %s\nbench_lists [OPTION VALUE]...\n%s", problem.what(), kContestUsage);
-    return 2;
-  } catch (const std::exception& problem) {
-    std::fprintf(stderr, "bench_lists: %s\n", problem.what());
-    return 1;
-  }
-  return 0;
+  return RunBench("bench_lists [OPTION VALUE]...\n", argc, argv, [](const auto& arguments) { Run(Parse(arguments)); });
 }

@@ -2,13 +2,10 @@
 // against bare Tesseract. Takes minutes, so it is no part of the tests.
 
 #include "bench/contest.h"
-#include "bench/one_thread.h"
 #include "outside/outside_pages.h"
 
 #include <cstdio>
-#include <exception>
 #include <optional>
-#include <stdexcept>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -70,15 +67,5 @@ void Run(const Options& options) {
 
 int main(int argc, char** argv) {
   using namespace benchleaf::bench;
-  try {
-    KeepToOneThread(argv);
-    Run(Parse({argv + 1, argv + argc}));
-  } catch (const std::invalid_argument& problem) {
-    std::fprintf(stderr, "bench_outside: %s\n%s%s", problem.what(), kUsage, kContestUsage);
-    return 2;
-  } catch (const std::exception& problem) {
-    std::fprintf(stderr, "bench_outside: %s\n", problem.what());
-    return 1;
-  }
-  return 0;
+  return RunBench(kUsage, argc, argv, [](const auto& arguments) { Run(Parse(arguments)); });
 }

@@ -1,11 +1,20 @@
 #include "bench/contest.h"
 
+#include "bench/one_thread.h"
+
 #include <cstdio>
+#include <exception>
 
 namespace benchleaf::bench {
 namespace {
 
 using scanmaker::Grade;
+
+constexpr const char* kContestUsage =
+    "  --grade clean|mild|medium|severe  may be given several times (default mild, medium and severe)\n"
+    "  --only bare|benchleaf             one reader only\n"
+    "  --verdicts FILE                   list every designator missed or seen, and what was read there, as TSV\n"
+    "  --dump DIR                        write the degraded pages as PNG, with truth.jsonl\n";
 
 Grade GradeNamed(std::string_view name) {
   for (const Grade grade : {Grade::kClean, Grade::kMild, Grade::kMedium, Grade::kSevere}) {
@@ -42,6 +51,27 @@ bool Take(std::string_view name, const std::string& value, ContestOptions& optio
     return false;
   }
   return true;
+}
+
+int RunBench(const std::string& usage, int argc, char** argv,
+             const std::function<void(const std::vector<std::string>&)>& run) {
+  const std::string name = usage.substr(0, usage.find(' '));
+  const std::vector<std::string> arguments(argv + 1, argv + argc);
+  if (arguments == std::vector<std::string>{"--help"}) {
+    std::printf("%s%s", usage.c_str(), kContestUsage);
+    return 0;
+  }
+  try {
+    KeepToOneThread(argv);
+    run(arguments);
+  } catch (const std::invalid_argument& problem) {
+    std::fprintf(stderr, "%s: %s; --help tells what is\n", name.c_str(), problem.what());
+    return 2;
+  } catch (const std::exception& problem) {
+    std::fprintf(stderr, "%s: %s\n", name.c_str(), problem.what());
+    return 1;
+  }
+  return 0;
 }
 
 Contest::Contest(const ContestOptions& options) : verdicts_(options.verdicts), dump_(options.dump) {

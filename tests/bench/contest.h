@@ -14,6 +14,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <stdexcept>
 #include <string>
@@ -31,12 +32,6 @@ struct ContestOptions {
   std::string dump;      // folder, or empty
 };
 
-inline constexpr const char* kContestUsage =
-    "  --grade clean|mild|medium|severe  may be given several times (default mild, medium and severe)\n"
-    "  --only bare|benchleaf             one reader only\n"
-    "  --verdicts FILE                   list every designator missed or seen, and what was read there, as TSV\n"
-    "  --dump DIR                        write the degraded pages as PNG, with truth.jsonl\n";
-
 // The grades that were asked for.
 std::vector<scanmaker::Grade> Grades(const ContestOptions& options);
 
@@ -53,6 +48,12 @@ void TakeAll(const std::vector<std::string>& arguments, TakeOption take) {
     }
   }
 }
+
+// A bench's main: runs `run` with the arguments, in one thread; `--help` prints `usage`, which begins with the bench's
+// name, and what every bench can be asked for. Gives the exit code: 0, 1 where something failed, 2 for arguments that
+// are not understood.
+int RunBench(const std::string& usage, int argc, char** argv,
+             const std::function<void(const std::vector<std::string>&)>& run);
 
 // Reads pages with the readers that were asked for, one grade after the other, and prints a line a grade and reader.
 class Contest {
