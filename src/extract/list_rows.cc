@@ -243,6 +243,10 @@ class RowBuilder {
     const bool in_column = table_.order == ColumnOrder::kNoDesignator ||
                            line.pieces.front().box.x >= description_left_ - 1.5 * cap_ ||
                            table_.order == ColumnOrder::kDesignatorLast;
+    if (open_ && IsGroupHeading(line)) {
+      open_ = false;
+      return;
+    }
     if (open_ && Near(line) && in_column &&
         !(has_part && (row_has_part || table_.order == ColumnOrder::kNoDesignator))) {
       AddLine(result_.rows.back(), line, line.pieces.size(), 0);
@@ -259,6 +263,21 @@ class RowBuilder {
       return;
     }
     open_ = false;
+  }
+
+  // CAPACITORS between rows whose descriptions are not all capitals.
+  bool IsGroupHeading(const Line& line) const {
+    constexpr std::size_t kMostWords = 3;
+    const auto is_capitals = [](const Piece& piece) {
+      const std::string text = Trimmed(piece.text);
+      return text.size() >= 3 && std::all_of(text.begin(), text.end(), IsUpper);
+    };
+    const auto has_small = [](const Piece& piece) {
+      return std::count_if(piece.text.begin(), piece.text.end(), IsLower) >= 3;
+    };
+    return line.pieces.size() <= kMostWords && std::all_of(line.pieces.begin(), line.pieces.end(), is_capitals) &&
+           !result_.rows.empty() && !result_.rows.back().lines.empty() &&
+           std::any_of(result_.rows.back().lines.front().begin(), result_.rows.back().lines.front().end(), has_small);
   }
 
   // Puts the line's pieces, but for the designators', into the row.

@@ -103,6 +103,22 @@ TEST(ExtractEntries, TakesADashForTheDotOfACapacitorInMicrofarads) {
             }));
 }
 
+TEST(ExtractEntries, TakesNoHeadingOfAGroupIntoADescription) {
+  EXPECT_EQ(Rows({
+                "L1       Coil, loop antenna                  36-7885-8",
+                "         LOUDSPEAKERS",
+                "LS1      Loudspeaker, 4 inch                 55-6407-5",
+                "         with cable",
+                "P1       PLUG, LINE                          14-7401-3",
+                "         CORD",
+            }),
+            (Strings{
+                "L1|Coil, loop antenna|36-7885-8||",
+                "LS1|Loudspeaker, 4 inch with cable|55-6407-5||",
+                "P1|PLUG, LINE CORD|14-7401-3||",
+            }));
+}
+
 TEST(ExtractEntries, TakesNoPinsOfADrawingForRows) {
   PageReading reading = PageOf({"R1     CLOCK", "R2     DATA", "R3     RESET", "R4     READY"}, WordOrigin::kString);
   ListState state;
