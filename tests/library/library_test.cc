@@ -18,6 +18,7 @@ using testing::IsEmpty;
 
 std::vector<std::string> Sources(const std::vector<Error>& problems) {
   std::vector<std::string> sources;
+  sources.reserve(problems.size());
   for (const Error& problem : problems) {
     sources.push_back(problem.source);
   }

@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <string>
 
+// NOLINTNEXTLINE(bugprone-reserved-identifier,cert-dcl37-c,cert-dcl51-cpp): Cairo's name
 typedef struct _cairo cairo_t;
 
 namespace benchleaf::scanmaker {

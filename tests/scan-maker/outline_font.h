@@ -5,7 +5,9 @@
 
 #include <string>
 
+// NOLINTNEXTLINE(bugprone-reserved-identifier,cert-dcl37-c,cert-dcl51-cpp): Cairo's name
 typedef struct _cairo cairo_t;
+// NOLINTNEXTLINE(bugprone-reserved-identifier,cert-dcl37-c,cert-dcl51-cpp): Cairo's name
 typedef struct _cairo_font_face cairo_font_face_t;
 
 namespace benchleaf::scanmaker {
