@@ -4,6 +4,7 @@
 
 #include <cstdio>
 #include <exception>
+#include <iostream>
 
 namespace benchleaf::bench {
 namespace {
@@ -65,10 +66,10 @@ int RunBench(const std::string& usage, int argc, char** argv,
     KeepToOneThread(argv);
     run(arguments);
   } catch (const std::invalid_argument& problem) {
-    std::fprintf(stderr, "%s: %s; --help tells what is\n", name.c_str(), problem.what());
+    std::cerr << name << ": " << problem.what() << "; --help tells what is\n";
     return 2;
   } catch (const std::exception& problem) {
-    std::fprintf(stderr, "%s: %s\n", name.c_str(), problem.what());
+    std::cerr << name << ": " << problem.what() << '\n';
     return 1;
   }
   return 0;
@@ -130,7 +131,7 @@ void Contest::Finish(Grade grade) {
         name.c_str(), entries_.listed, entries_.read, entries_.Recall(), entries_.Precision(),
         entries_.DesignatorRecall());
   }
-  std::fflush(stdout);
+  static_cast<void>(std::fflush(stdout));
   bare_tally_ = {};
   benchleaf_tally_ = {};
   entries_ = {};

@@ -8,7 +8,7 @@ namespace {
 
 std::string Text(const FractionBox& box) {
   char text[64];
-  std::snprintf(text, sizeof text, "%.4f %.4f %.4f %.4f", box.x, box.y, box.width, box.height);
+  static_cast<void>(std::snprintf(text, sizeof text, "%.4f %.4f %.4f %.4f", box.x, box.y, box.width, box.height));
   return text;
 }
 
