@@ -1,10 +1,9 @@
 #include "store/schema.h"
 
+#include "benchleaf/core/fnv.h"
+
 #include <algorithm>
-#include <array>
-#include <charconv>
 #include <cmath>
-#include <cstdint>
 
 namespace benchleaf::store {
 
@@ -13,17 +12,11 @@ namespace {
 constexpr std::size_t kLongestWhole = 220;
 constexpr std::size_t kHeadOfLong = 100;
 
-// FNV-1a, 64 bit (Fowler, Noll and Vo). It guards against names that are alike, not against malice.
+// It guards against names that are alike, not against malice.
 std::string Digest(std::string_view text) {
-  std::uint64_t hash = 0xcbf29ce484222325U;
-  for (const char c : text) {
-    hash ^= static_cast<unsigned char>(c);
-    hash *= 0x100000001b3U;
-  }
-  std::array<char, 16> digits{};
-  const auto [end, error] = std::to_chars(digits.data(), digits.data() + digits.size(), hash, 16);
-  const std::string written(digits.data(), end);
-  return std::string(digits.size() - written.size(), '0') + written;
+  Fnv fnv;
+  fnv.Add(text);
+  return fnv.Hex();
 }
 
 std::string Term(std::string_view prefix, std::string_view text) {

@@ -1,8 +1,8 @@
 #include "work/rules_fingerprint.h"
 
+#include "benchleaf/core/fnv.h"
+
 #include <algorithm>
-#include <array>
-#include <charconv>
 #include <cstdint>
 #include <fstream>
 #include <string_view>
@@ -12,32 +12,12 @@
 namespace benchleaf {
 namespace {
 
-// FNV-1a, 64 bits (draft-eastlake-fnv). It has to notice edits, not to withstand an attack.
-class Fnv {
- public:
-  void Add(std::string_view bytes) {
-    for (const char byte : bytes) {
-      hash_ = (hash_ ^ static_cast<std::uint8_t>(byte)) * 0x100000001b3U;
-    }
-  }
-
-  // Ends a name or content with its size, so that bytes cannot wander from one to the next unnoticed.
-  void End(std::uint64_t size) {
-    Add("/");
-    Add(std::to_string(size));
-    Add("/");
-  }
-
-  std::string Hex() const {
-    constexpr int kBase = 16;
-    std::array<char, 16> text{};
-    const auto end = std::to_chars(text.begin(), text.end(), hash_, kBase);
-    return {text.begin(), end.ptr};
-  }
-
- private:
-  std::uint64_t hash_ = 0xcbf29ce484222325U;
-};
+// Ends a name or content with its size, so that bytes cannot wander from one to the next unnoticed.
+void End(Fnv& hash, std::uint64_t size) {
+  hash.Add("/");
+  hash.Add(std::to_string(size));
+  hash.Add("/");
+}
 
 tl::unexpected<Error> Unreadable(const std::filesystem::path& path) {
   return Fail(ErrorCode::kIo, "cannot be read", path.string());
@@ -54,7 +34,7 @@ Result<void> AddFile(Fnv& hash, const std::filesystem::path& path) {
   if (!file.eof()) {
     return Unreadable(path);
   }
-  hash.End(size);
+  End(hash, size);
   return {};
 }
 
@@ -77,7 +57,7 @@ Result<std::string> RulesFingerprint(const std::filesystem::path& config, const 
   for (const std::filesystem::path& table : tables) {
     const std::string name = table.filename().string();
     hash.Add(name);
-    hash.End(name.size());
+    End(hash, name.size());
     if (Result<void> added = AddFile(hash, table); !added) {
       return tl::unexpected(std::move(added.error()));
     }
