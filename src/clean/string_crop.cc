@@ -44,7 +44,7 @@ bool TouchesInk(const InkImage& ink, int x, int y) {
 // for small letters, dots and a letter that touches something must not tell it.
 double OwnCap(const CleanPage& page, const TextString& string) {
   const double page_cap = page.measures.cap_height_px;
-  double cap = string.standing ? string.box.width : string.box.height;
+  double cap = string.breadth();
   if (!string.broken && string.members.size() > 1) {
     std::vector<int> heights;
     for (const std::size_t member : string.members) {

@@ -99,9 +99,9 @@ TextString StringOf(const CleanPage& page, const std::vector<Part>& chain, bool 
   TextString string;
   string.standing = standing;
   for (const Part& part : chain) {
-    string.box = Union(string.box, page.components.items[part.component].box);
     string.members.push_back(part.component);
   }
+  string.box = BoxOf(page.components, string.members);
   return string;
 }
 
@@ -155,6 +155,14 @@ void AppendTitles(const CleanPage& page, double gap_caps, std::vector<TextString
 }
 
 }  // namespace
+
+Box BoxOf(const Components& components, const std::vector<std::size_t>& members) {
+  Box box;
+  for (const std::size_t member : members) {
+    box = Union(box, components.items[member].box);
+  }
+  return box;
+}
 
 std::vector<TextString> FindStrings(const CleanPage& page, const JoinGaps& gaps) {
   std::vector<TextString> strings;

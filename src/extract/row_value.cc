@@ -15,19 +15,20 @@ std::string Amount(std::string_view text) {
   return (dashed ? "-" : "") + Trimmed(text);
 }
 
+std::string_view WithoutDash(std::string_view amount) {
+  return amount.substr(!amount.empty() && amount[0] == '-' ? 1 : 0);
+}
+
 // The value that a text holds. The dot of ".1 MFD" often blurs into a dash; no capacitance is negative, and a dash in
 // front of micromicrofarads or of a voltage is only dirt or a sign.
 std::optional<Value> ValueIn(std::string_view text) {
-  if (text.empty() || text[0] != '-') {
-    return ParseValue(text);
-  }
   constexpr double kLeastWithDot = 0.5e-9;  // .0005 MFD
-  const std::string_view unsigned_text = text.substr(1);
-  if (auto dotted = ParseValue("." + std::string(unsigned_text));
+  const std::string_view plain = WithoutDash(text);
+  if (auto dotted = plain == text ? std::nullopt : ParseValue("." + std::string(plain));
       dotted && dotted->quantity == Quantity::kCapacitance && dotted->magnitude >= kLeastWithDot) {
     return dotted;
   }
-  return ParseValue(unsigned_text);
+  return ParseValue(plain);
 }
 
 // The description cut at commas and brackets that do not belong to a number: "470K,1/2W" gives two texts.
@@ -69,8 +70,7 @@ std::string ValueOf(const std::vector<Piece>& description, std::string_view lett
     if (const auto value = ValueIn(texts[i]); value && Wanted(*value, quantity)) {
       return value->canonical;
     }
-    const std::size_t sign = !texts[i].empty() && texts[i][0] == '-' ? 1 : 0;
-    if (!IsValueNumber(std::string_view(texts[i]).substr(sign))) {
+    if (!IsValueNumber(WithoutDash(texts[i]))) {
       continue;
     }
     if (i + 1 < texts.size() && IsValueUnit(texts[i + 1])) {

@@ -18,8 +18,6 @@ namespace {
 constexpr std::size_t kPhraseLetters = 8;
 constexpr double kLongestStringCaps = 22;
 
-double Length(const TextString& string) { return string.standing ? string.box.height : string.box.width; }
-
 // The outline of a symbol: a triangle for ground or an amplifier reads as V7. A letter's hole is no longer than the
 // letter, so that it takes less of a string of several.
 bool IsOutline(const CleanPage& page, const TextString& string) {
@@ -28,20 +26,23 @@ bool IsOutline(const CleanPage& page, const TextString& string) {
     return false;
   }
   const Box hole = LargestHole(page.components, string.members.front());
-  return (string.standing ? hole.height : hole.width) > kHoleOfAnOutline * Length(string);
+  return (string.standing ? hole.height : hole.width) > kHoleOfAnOutline * string.length();
 }
 
 // A few letters that touch: longer than one letter is.
 bool MayBeSeveral(const CleanPage& page, const TextString& string) {
-  const double breadth = string.standing ? string.box.width : string.box.height;
-  return Length(string) >= 1.1 * std::max(breadth, page.measures.cap_height_px) && !IsOutline(page, string);
+  return string.length() >= 1.1 * std::max<double>(string.breadth(), page.measures.cap_height_px) &&
+         !IsOutline(page, string);
 }
 
 // Worth a reader's time: at least two letters, or a few that touch, and no longer than strings of drawings are.
 bool IsReadable(const CleanPage& page, const TextString& string) {
-  return Length(string) <= kLongestStringCaps * page.measures.cap_height_px &&
+  return string.length() <= kLongestStringCaps * page.measures.cap_height_px &&
          (string.members.size() >= 2 || MayBeSeveral(page, string));
 }
+
+// Sizes at which the reader errs differently than at its best one.
+constexpr std::array<double, 2> kOtherCapsPx = {26, 20};
 
 // Fragments that only closeness joins are seldom letters.
 constexpr double kBrokenTrust = 0.8;
@@ -63,15 +64,15 @@ std::vector<Word> ReadFiguresAlone(const CleanPage& page, const TextString& stri
                                    Recognizer& recognizer) {
   constexpr double kSurely = 0.85;
   constexpr double kTrust = 0.8;  // in two readings put together
+  const char first = static_cast<char>(std::toupper(static_cast<unsigned char>(whole.text.front())));
+  if (first < 'A' || first > 'Z') {
+    return {};
+  }
   TextString figures = string;
   figures.members.erase(turn == 270 ? figures.members.end() - 1 : figures.members.begin());
-  figures.box = {};
-  for (const std::size_t member : figures.members) {
-    figures.box = Union(figures.box, page.components.items[member].box);
-  }
+  figures.box = BoxOf(page.components, figures.members);
   const std::vector<Word> read = ReadAt(page, figures, turn, kReaderCapPx, recognizer);
-  const char first = static_cast<char>(std::toupper(static_cast<unsigned char>(whole.text.front())));
-  if (first < 'A' || first > 'Z' || read.size() != 1 || read.front().confidence < kSurely ||
+  if (read.size() != 1 || read.front().confidence < kSurely ||
       read.front().text.find_first_not_of("0123456789") != std::string::npos) {
     return {};
   }
@@ -84,11 +85,10 @@ void Confirm(const CleanPage& page, const TextString& string, int turn, Recogniz
              std::vector<Word>& words) {
   constexpr double kSure = 0.92;
   constexpr double kUnconfirmed = 0.75;
-  constexpr double kOtherCapPx = 26;
   if (std::all_of(words.begin(), words.end(), [&](const Word& word) { return word.confidence >= kSure; })) {
     return;
   }
-  const std::vector<Word> again = ReadAt(page, string, turn, kOtherCapPx, recognizer);
+  const std::vector<Word> again = ReadAt(page, string, turn, kOtherCapsPx.front(), recognizer);
   for (Word& word : words) {
     const auto same =
         std::find_if(again.begin(), again.end(), [&](const Word& other) { return other.text == word.text; });
@@ -100,11 +100,9 @@ void Confirm(const CleanPage& page, const TextString& string, int turn, Recogniz
   }
 }
 
-// A short string that reads as no designator is read again at other sizes, where the reader errs differently, and at
-// last with its figures on their own.
+// A short string that reads as no designator is read again at other sizes, and at last with its figures on their own.
 std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, Recognizer& recognizer) {
   constexpr std::size_t kShort = 5;
-  constexpr std::array<double, 2> kOtherCapsPx = {26, 20};
   std::vector<Word> words = ReadAt(page, string, turn, kReaderCapPx, recognizer);
   if (HasDesignatorForm(words)) {
     Confirm(page, string, turn, recognizer, words);

@@ -80,7 +80,7 @@ bool IsOfTheSystem(std::string_view header) {
 
 TEST(Includes, KeepThirdPartyLibrariesInOneFolderEach) {
   for (const Include& include : Includes()) {
-    if (!include.angled || (IsOfTheSystem(include.header) && include.header != "xapian.h")) {
+    if (!include.angled || IsOfTheSystem(include.header)) {
       continue;
     }
     const auto* library = std::find_if(kLibraries.begin(), kLibraries.end(),

@@ -9,8 +9,10 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cstdint>
 #include <memory>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace benchleaf {
@@ -33,9 +35,8 @@ class PageReaderTest : public ::testing::Test {
     reader_ = std::move(*reader);
   }
 
-  PageReading Read(const GreyImage& image, std::vector<LayerWord> layer = {}) {
-    Result<PageReading> reading = reader_->Read({image, scanmaker::kMadeDpi, std::move(layer)}, ReadingMode::kFull);
-    return reading.value();
+  PageReading Read(const GreyImage& image) {
+    return reader_->Read({image, scanmaker::kMadeDpi, {}}, ReadingMode::kFull).value();
   }
 
   std::unique_ptr<PageReader> reader_;

@@ -3,13 +3,12 @@
 #ifndef BENCHLEAF_TESTS_SCAN_MAKER_LETTERING_H_
 #define BENCHLEAF_TESTS_SCAN_MAKER_LETTERING_H_
 
+#include "scan-maker/cairo_names.h"
+
 #include "benchleaf/core/geometry.h"
 
 #include <cstdint>
 #include <string>
-
-// NOLINTNEXTLINE(bugprone-reserved-identifier,cert-dcl37-c,cert-dcl51-cpp): Cairo's name
-typedef struct _cairo cairo_t;
 
 namespace benchleaf::scanmaker {
 

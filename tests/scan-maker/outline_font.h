@@ -3,12 +3,9 @@
 #ifndef BENCHLEAF_TESTS_SCAN_MAKER_OUTLINE_FONT_H_
 #define BENCHLEAF_TESTS_SCAN_MAKER_OUTLINE_FONT_H_
 
-#include <string>
+#include "scan-maker/cairo_names.h"
 
-// NOLINTNEXTLINE(bugprone-reserved-identifier,cert-dcl37-c,cert-dcl51-cpp): Cairo's name
-typedef struct _cairo cairo_t;
-// NOLINTNEXTLINE(bugprone-reserved-identifier,cert-dcl37-c,cert-dcl51-cpp): Cairo's name
-typedef struct _cairo_font_face cairo_font_face_t;
+#include <string>
 
 namespace benchleaf::scanmaker {
 

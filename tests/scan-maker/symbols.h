@@ -4,7 +4,7 @@
 #ifndef BENCHLEAF_TESTS_SCAN_MAKER_SYMBOLS_H_
 #define BENCHLEAF_TESTS_SCAN_MAKER_SYMBOLS_H_
 
-typedef struct _cairo cairo_t;  // NOLINT(bugprone-reserved-identifier,cert-dcl37-c,cert-dcl51-cpp): Cairo's name
+#include "scan-maker/cairo_names.h"
 
 namespace benchleaf::scanmaker {
 

@@ -34,7 +34,14 @@ struct TextString {
   bool standing = false;             // the text runs up or down the page
   bool broken = false;               // made of fragments that only closeness joins
   std::vector<std::size_t> members;  // components, along the string
+
+  // px along the text, and across it.
+  int length() const { return standing ? box.height : box.width; }
+  int breadth() const { return standing ? box.width : box.height; }
 };
+
+// The box round these components.
+Box BoxOf(const Components& components, const std::vector<std::size_t>& members);
 
 // How far apart letters of one string may stand, in capital heights.
 struct JoinGaps {
