@@ -1,6 +1,8 @@
 #include "bench/bare_tesseract.h"
 
+#include "bench/one_thread.h"
 #include "outside/designator_form.h"
+#include "outside/term_forms.h"
 
 // The one inclusion outside src/reading: the measure must not go through the code that is measured.
 #include <tesseract/baseapi.h>
@@ -12,6 +14,7 @@
 #include <iterator>
 #include <stdexcept>
 #include <string>
+#include <string_view>
 
 namespace benchleaf::bench {
 namespace {
@@ -25,6 +28,13 @@ std::string Canonical(const char* word) {
   std::transform(text.begin(), text.end(), text.begin(),
                  [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
   return text;
+}
+
+std::vector<Seen> WordsOf(const std::vector<Seen>& words, bool (*has_form)(std::string_view)) {
+  std::vector<Seen> terms;
+  std::copy_if(words.begin(), words.end(), std::back_inserter(terms),
+               [has_form](const Seen& word) { return has_form(word.text); });
+  return terms;
 }
 
 }  // namespace
@@ -69,11 +79,15 @@ std::vector<Seen> BareTesseract::Read(const GreyImage& image, double dpi) {
   return words;
 }
 
-std::vector<Seen> DesignatorsAmong(const std::vector<Seen>& words) {
-  std::vector<Seen> designators;
-  std::copy_if(words.begin(), words.end(), std::back_inserter(designators),
-               [](const Seen& word) { return outside::HasDesignatorForm(word.text); });
-  return designators;
+PageSeen BareTesseract::See(const scanmaker::ScannedPage& page) {
+  const Stopwatch watch;
+  PageSeen seen;
+  seen.words = Read(page.image, page.dpi);
+  seen.terms = {{"designator", WordsOf(seen.words, outside::HasDesignatorForm)},
+                {"tube", WordsOf(seen.words, outside::HasTubeForm)},
+                {"part-number", WordsOf(seen.words, outside::HasPartNumberForm)}};
+  seen.seconds = watch.Seconds();
+  return seen;
 }
 
 }  // namespace benchleaf::bench

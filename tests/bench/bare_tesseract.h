@@ -3,9 +3,8 @@
 #ifndef BENCHLEAF_TESTS_BENCH_BARE_TESSERACT_H_
 #define BENCHLEAF_TESTS_BENCH_BARE_TESSERACT_H_
 
-#include "bench/scorer.h"
-
-#include "benchleaf/core/image.h"
+#include "bench/page_seen.h"
+#include "scan-maker/made_page.h"
 
 #include <memory>
 #include <vector>
@@ -20,17 +19,16 @@ class BareTesseract {
   BareTesseract(const BareTesseract&) = delete;
   BareTesseract& operator=(const BareTesseract&) = delete;
 
-  // The words of the page, in page segmentation mode 11 (sparse text): upper case, cut at blanks, without the
-  // punctuation round them.
-  std::vector<Seen> Read(const GreyImage& image, double dpi);
+  // Words in page segmentation mode 11 (sparse text): upper case, cut at blanks, without the punctuation round them.
+  // Its terms are those that have a term's plain form. Throws std::runtime_error when Tesseract fails.
+  PageSeen See(const scanmaker::ScannedPage& page);
 
  private:
+  std::vector<Seen> Read(const GreyImage& image, double dpi);
+
   struct Engine;
   std::unique_ptr<Engine> engine_;
 };
-
-// Of these the ones that have the form of a designator.
-std::vector<Seen> DesignatorsAmong(const std::vector<Seen>& words);
 
 }  // namespace benchleaf::bench
 

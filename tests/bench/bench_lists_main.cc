@@ -46,8 +46,9 @@ void Run(const ContestOptions& options) {
       contest.Add(scanmaker::MakeRandomPartsListPage(page.layout, page.lettering, page.seed), page.name, grade,
                   page.seed);
     }
-    contest.Finish(grade);
+    contest.FinishGrade();
   }
+  contest.Finish();
 }
 
 ContestOptions Parse(const std::vector<std::string>& arguments) {

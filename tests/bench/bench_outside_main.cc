@@ -54,12 +54,16 @@ void Run(const Options& options) {
       designators += sheet.designators;
     }
   }
-  std::printf("%zu sheets, %d designators\n", sheets.size(), designators);
+  std::printf(
+      "%zu sheets, %d designators; tube types are lettered in place of the types of integrated circuits and "
+      "transistors\n",
+      sheets.size(), designators);
   Contest contest(options.contest);
   for (const scanmaker::Grade grade : Grades(options.contest)) {
     for (const outside::OutsidePage& sheet : sheets) contest.Add(Draw(sheet), sheet.sheet, grade, sheet.seed);
-    contest.Finish(grade);
+    contest.FinishGrade();
   }
+  contest.Finish();
 }
 
 }  // namespace

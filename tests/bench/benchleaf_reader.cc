@@ -1,8 +1,11 @@
 #include "bench/benchleaf_reader.h"
 
+#include "bench/one_thread.h"
+
 #include "benchleaf/extract/extract.h"
 
 #include <stdexcept>
+#include <string>
 #include <utility>
 
 namespace benchleaf::bench {
@@ -34,9 +37,7 @@ PageSeen BenchleafReader::See(const scanmaker::ScannedPage& page) {
   for (const Word& word : reading.words)
     seen.words.push_back({word.text, ToScan(reading.frame, word.box), word.confidence});
   for (const Sighting& sighting : sightings) {
-    if (sighting.kind == TermKind::kDesignator) {
-      seen.designators.push_back({sighting.text, sighting.box, sighting.confidence});
-    }
+    seen.terms[std::string(Name(sighting.kind))].push_back({sighting.text, sighting.box, sighting.confidence});
   }
   return seen;
 }

@@ -14,7 +14,8 @@ using scanmaker::Grade;
 constexpr const char* kContestUsage =
     "  --grade clean|mild|medium|severe  may be given several times (default mild, medium and severe)\n"
     "  --only bare|benchleaf             one reader only\n"
-    "  --verdicts FILE                   list every designator missed or seen, and what was read there, as TSV\n"
+    "  --verdicts FILE                   list every term missed or seen, and what was read there, as TSV\n"
+    "  --json FILE                       write all figures as JSON\n"
     "  --dump DIR                        write the degraded pages as PNG, with truth.jsonl\n";
 
 Grade GradeNamed(std::string_view name) {
@@ -26,10 +27,23 @@ Grade GradeNamed(std::string_view name) {
   throw std::invalid_argument("no grade is called " + std::string(name));
 }
 
-void PrintTally(const std::string& grade, const char* reader, const Tally& tally) {
-  std::printf("%-8s %-10s %7.3f %9.3f %8.3f %7.3f %6d %6d %9.2f\n", grade.c_str(), reader, tally.Recall(),
-              tally.Precision(), tally.UprightRecall(), tally.TurnedRecall(), tally.false_seen, tally.other_text,
-              tally.SecondsPerPage());
+void Print(const std::string& text) {
+  static_cast<void>(std::fputs(text.c_str(), stdout));
+  static_cast<void>(std::fflush(stdout));
+}
+
+// Sums to start from: the kinds that are judged.
+ReaderFigures NewFigures(const char* reader, bool states_confidence) {
+  ReaderFigures figures;
+  figures.reader = reader;
+  figures.states_confidence = states_confidence;
+  figures.kinds = {{"designator", {}}, {"tube", {}}, {"part-number", {}}};
+  return figures;
+}
+
+std::vector<Seen> TermsOf(const PageSeen& seen, const std::string& kind) {
+  const auto terms = seen.terms.find(kind);
+  return terms == seen.terms.end() ? std::vector<Seen>() : terms->second;
 }
 
 }  // namespace
@@ -46,6 +60,8 @@ bool Take(std::string_view name, const std::string& value, ContestOptions& optio
     options.benchleaf = value == "benchleaf";
   } else if (name == "--verdicts") {
     options.verdicts = value;
+  } else if (name == "--json") {
+    options.json = value;
   } else if (name == "--dump") {
     options.dump = value;
   } else {
@@ -75,15 +91,24 @@ int RunBench(const std::string& usage, int argc, char** argv,
   return 0;
 }
 
-Contest::Contest(const ContestOptions& options) : verdicts_(options.verdicts), dump_(options.dump) {
+Contest::Contest(const ContestOptions& options)
+    : verdicts_(options.verdicts),
+      dump_(options.dump),
+      bare_figures_(NewFigures("bare", false)),
+      benchleaf_figures_(NewFigures("benchleaf", true)) {
   if (options.bare) {
     bare_.emplace();
   }
   if (options.benchleaf) {
     benchleaf_.emplace();
   }
-  std::printf("%-8s %-10s %7s %9s %8s %7s %6s %6s %9s\n", "grade", "reader", "recall", "precision", "upright", "turned",
-              "false", "other", "sec/page");
+  if (!options.json.empty()) {
+    json_.open(options.json);
+    if (!json_) {
+      throw std::runtime_error(options.json + " cannot be written");
+    }
+  }
+  Print(TableHead());
 }
 
 void Contest::Add(const scanmaker::MadePage& made, const std::string& name, Grade grade, std::uint64_t seed) {
@@ -91,50 +116,57 @@ void Contest::Add(const scanmaker::MadePage& made, const std::string& name, Grad
   page.truth.file = name;
   dump_.Add(std::string(scanmaker::Name(grade)), page);
   if (bare_) {
-    const Stopwatch watch;
-    PageSeen seen;
-    seen.words = bare_->Read(page.image, page.dpi);
-    seen.designators = DesignatorsAmong(seen.words);
-    seen.seconds = watch.Seconds();
-    Judge(scanmaker::Name(grade), "bare", page, seen, bare_tally_);
+    Judge(page, grade, bare_->See(page), bare_figures_);
   }
   if (benchleaf_) {
     const PageSeen seen = benchleaf_->See(page);
-    Judge(scanmaker::Name(grade), "benchleaf", page, seen, benchleaf_tally_);
-    entries_.Add(page.truth.entries, seen.entries);
+    Judge(page, grade, seen, benchleaf_figures_);
+    benchleaf_figures_.entries.Add(page.truth.entries, seen.entries);
   }
 }
 
-void Contest::Judge(std::string_view grade, const char* reader, const scanmaker::ScannedPage& page,
-                    const PageSeen& seen, Tally& tally) {
-  const PageVerdict verdict = JudgeDesignators(page.truth, seen.designators);
-  tally.Add(verdict, seen.seconds);
-  verdicts_.Add({std::string(grade), reader, page.truth.file}, verdict, seen.words);
+void Contest::Judge(const scanmaker::ScannedPage& page, Grade grade, const PageSeen& seen, ReaderFigures& figures) {
+  figures.grade = scanmaker::Name(grade);
+  ++figures.pages;
+  figures.seconds += seen.seconds;
+  for (KindFigures& one : figures.kinds) {
+    const PageVerdict verdict = JudgeTerms(page.truth, one.kind, TermsOf(seen, one.kind));
+    one.tally.Add(verdict);
+    if (one.kind == "designator") {
+      figures.reliability.Add(verdict);
+    }
+    verdicts_.Add({figures.grade, figures.reader, page.truth.file, one.kind}, verdict, seen.words);
+  }
 }
 
-void Contest::Finish(Grade grade) {
-  const std::string name(scanmaker::Name(grade));
+void Contest::FinishGrade() {
   if (bare_) {
-    PrintTally(name, "bare", bare_tally_);
+    Print(TableLines(bare_figures_));
   }
   if (benchleaf_) {
-    PrintTally(name, "benchleaf", benchleaf_tally_);
+    Print(TableLines(benchleaf_figures_) + RatioLine(benchleaf_figures_, bare_figures_));
   }
-  if (bare_tally_.Recall() > 0 && benchleaf_tally_.pages > 0) {
-    std::printf("%-8s %-10s %7.2f %57.2f\n", name.c_str(), "ratio", benchleaf_tally_.Recall() / bare_tally_.Recall(),
-                benchleaf_tally_.SecondsPerPage() / bare_tally_.SecondsPerPage());
+  for (ReaderFigures* figures : {&bare_figures_, &benchleaf_figures_}) {
+    if (figures->pages > 0) {
+      finished_.push_back(*figures);
+    }
+    *figures = NewFigures(figures->reader.c_str(), figures->states_confidence);
   }
-  if (benchleaf_ && entries_.listed > 0) {
-    std::printf(
-        "%-8s rows: %d listed, %d read; designator and part number right %.3f of those listed, %.3f of those "
-        "read; designator alone %.3f\n",
-        name.c_str(), entries_.listed, entries_.read, entries_.Recall(), entries_.Precision(),
-        entries_.DesignatorRecall());
+}
+
+void Contest::Finish() {
+  if (benchleaf_) {
+    Reliability reliability;
+    for (const ReaderFigures& figures : finished_) {
+      if (figures.states_confidence) {
+        reliability.Add(figures.reliability);
+      }
+    }
+    Print("how often a designator of a stated confidence is right, all grades\n" + ReliabilityLines(reliability));
   }
-  static_cast<void>(std::fflush(stdout));
-  bare_tally_ = {};
-  benchleaf_tally_ = {};
-  entries_ = {};
+  if (json_.is_open()) {
+    json_ << ToJson(finished_) << std::flush;
+  }
 }
 
 }  // namespace benchleaf::bench

@@ -5,7 +5,7 @@
 
 #include "bench/bare_tesseract.h"
 #include "bench/benchleaf_reader.h"
-#include "bench/entry_scorer.h"
+#include "bench/figures.h"
 #include "bench/page_dump.h"
 #include "bench/scorer.h"
 #include "bench/verdict_list.h"
@@ -14,6 +14,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <fstream>
 #include <functional>
 #include <optional>
 #include <stdexcept>
@@ -29,6 +30,7 @@ struct ContestOptions {
   bool bare = true;
   bool benchleaf = true;
   std::string verdicts;  // file, or empty
+  std::string json;      // file, or empty
   std::string dump;      // folder, or empty
 };
 
@@ -55,27 +57,29 @@ void TakeAll(const std::vector<std::string>& arguments, TakeOption take) {
 int RunBench(const std::string& usage, int argc, char** argv,
              const std::function<void(const std::vector<std::string>&)>& run);
 
-// Reads pages with the readers that were asked for, one grade after the other, and prints a line a grade and reader.
+// Reads pages with the readers that were asked for, one grade after the other, and prints what they found.
 class Contest {
  public:
   // Prints the table's head. Throws std::runtime_error when a reader or file is not to be had.
   explicit Contest(const ContestOptions& options);
 
   void Add(const scanmaker::MadePage& page, const std::string& name, scanmaker::Grade grade, std::uint64_t seed);
-  // Prints the sums and starts new ones.
-  void Finish(scanmaker::Grade grade);
+  // Prints the sums of the grade and starts new ones.
+  void FinishGrade();
+  // Prints how far benchleaf's confidence can be believed, over all grades, and writes the JSON file.
+  void Finish();
 
  private:
-  void Judge(std::string_view grade, const char* reader, const scanmaker::ScannedPage& page, const PageSeen& seen,
-             Tally& tally);
+  void Judge(const scanmaker::ScannedPage& page, scanmaker::Grade grade, const PageSeen& seen, ReaderFigures& figures);
 
   VerdictList verdicts_;
   PageDump dump_;
+  std::ofstream json_;
   std::optional<BareTesseract> bare_;
   std::optional<BenchleafReader> benchleaf_;
-  Tally bare_tally_;
-  Tally benchleaf_tally_;
-  EntryTally entries_;
+  ReaderFigures bare_figures_;
+  ReaderFigures benchleaf_figures_;
+  std::vector<ReaderFigures> finished_;
 };
 
 }  // namespace benchleaf::bench

@@ -16,22 +16,24 @@ struct Pair {
 
 double Share(int part, int whole) { return whole == 0 ? 0 : static_cast<double>(part) / whole; }
 
-bool StandsThere(const scanmaker::PageTruth& truth, const Seen& seen) {
-  return std::any_of(truth.terms.begin(), truth.terms.end(), [&](const scanmaker::TruthTerm& term) {
-    return term.kind != "designator" && term.text == seen.text && OverlapOfSmaller(term.box, seen.box) >= kLeastOverlap;
+// The kind of other text that stands there, or empty.
+std::string StandsAs(const scanmaker::PageTruth& truth, std::string_view kind, const Seen& seen) {
+  const auto there = std::find_if(truth.terms.begin(), truth.terms.end(), [&](const scanmaker::TruthTerm& term) {
+    return term.kind != kind && term.text == seen.text && OverlapOfSmaller(term.box, seen.box) >= kLeastOverlap;
   });
+  return there == truth.terms.end() ? std::string() : there->kind;
 }
 
 }  // namespace
 
-PageVerdict JudgeDesignators(const scanmaker::PageTruth& truth, const std::vector<Seen>& seen) {
+PageVerdict JudgeTerms(const scanmaker::PageTruth& truth, std::string_view kind, const std::vector<Seen>& seen) {
   PageVerdict verdict;
   for (const scanmaker::TruthTerm& term : truth.terms) {
-    if (term.kind == "designator") {
+    if (term.kind == kind) {
       verdict.truth.push_back({term, false});
     }
   }
-  for (const Seen& one : seen) verdict.seen.push_back({one, Judgement::kFalse});
+  for (const Seen& one : seen) verdict.seen.push_back({one, Judgement::kFalse, {}});
 
   std::vector<Pair> pairs;
   for (std::size_t t = 0; t < verdict.truth.size(); ++t) {
@@ -50,34 +52,35 @@ PageVerdict JudgeDesignators(const scanmaker::PageTruth& truth, const std::vecto
     }
   }
   for (SeenVerdict& one : verdict.seen) {
-    if (one.judgement != Judgement::kRight && StandsThere(truth, one.seen)) {
-      one.judgement = Judgement::kOtherText;
+    if (one.judgement != Judgement::kRight) {
+      one.stands_as = StandsAs(truth, kind, one.seen);
+      one.judgement = one.stands_as.empty() ? Judgement::kFalse : Judgement::kOtherText;
     }
   }
   return verdict;
 }
 
-void Tally::Add(const PageVerdict& verdict, double page_seconds) {
+void Tally::Add(const PageVerdict& verdict) {
   for (const TruthVerdict& one : verdict.truth) {
     const bool stands = one.term.turn % 180 != 0;
     ++(stands ? turned : upright);
     (stands ? turned_found : upright_found) += one.found ? 1 : 0;
   }
   for (const SeenVerdict& one : verdict.seen) {
-    false_seen += one.judgement == Judgement::kFalse ? 1 : 0;
-    other_text += one.judgement == Judgement::kOtherText ? 1 : 0;
+    if (one.judgement == Judgement::kFalse) {
+      ++false_seen;
+    } else if (one.judgement == Judgement::kOtherText) {
+      ++(one.stands_as == "net" ? nets_seen : one.stands_as == "pin" ? pins_seen : other_seen);
+    }
   }
-  ++pages;
-  seconds += page_seconds;
 }
 
-double Tally::Recall() const { return Share(upright_found + turned_found, upright + turned); }
+double Tally::Recall() const { return Share(found(), on_pages()); }
 double Tally::UprightRecall() const { return Share(upright_found, upright); }
 double Tally::TurnedRecall() const { return Share(turned_found, turned); }
-double Tally::Precision() const {
-  const int right = upright_found + turned_found;
-  return Share(right, right + false_seen);
+double Tally::Precision() const { return Share(found(), found() + false_seen); }
+double Tally::StrictPrecision() const {
+  return Share(found(), found() + false_seen + nets_seen + pins_seen + other_seen);
 }
-double Tally::SecondsPerPage() const { return pages == 0 ? 0 : seconds / pages; }
 
 }  // namespace benchleaf::bench

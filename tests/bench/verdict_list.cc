@@ -12,12 +12,12 @@ std::string Text(const FractionBox& box) {
   return text;
 }
 
-const char* Name(Judgement judgement) {
-  switch (judgement) {
+std::string What(const SeenVerdict& verdict) {
+  switch (verdict.judgement) {
     case Judgement::kRight:
       return "right";
     case Judgement::kOtherText:
-      return "other";
+      return verdict.stands_as;
     case Judgement::kFalse:
       break;
   }
@@ -44,17 +44,17 @@ VerdictList::VerdictList(const std::string& path) {
   if (!file_) {
     throw std::runtime_error(path + " cannot be written");
   }
-  file_ << "grade\treader\tsheet\twhat\ttext\tturn\tsure\tbox\tread\n";
+  file_ << "grade\treader\tsheet\tkind\twhat\ttext\tturn\tsure\tbox\tread\n";
 }
 
 void VerdictList::Add(const VerdictPlace& place, const PageVerdict& verdict, const std::vector<Seen>& words) {
   if (!file_.is_open()) {
     return;
   }
-  const auto line = [&](const char* what, const std::string& text, const std::string& turn, const std::string& sure,
-                        const FractionBox& box) {
-    file_ << place.grade << '\t' << place.reader << '\t' << place.sheet << '\t' << what << '\t' << text << '\t' << turn
-          << '\t' << sure << '\t' << Text(box) << '\t' << WordsAt(box, words) << '\n';
+  const auto line = [&](const std::string& what, const std::string& text, const std::string& turn,
+                        const std::string& sure, const FractionBox& box) {
+    file_ << place.grade << '\t' << place.reader << '\t' << place.sheet << '\t' << place.kind << '\t' << what << '\t'
+          << text << '\t' << turn << '\t' << sure << '\t' << Text(box) << '\t' << WordsAt(box, words) << '\n';
   };
   for (const TruthVerdict& one : verdict.truth) {
     if (!one.found) {
@@ -62,7 +62,7 @@ void VerdictList::Add(const VerdictPlace& place, const PageVerdict& verdict, con
     }
   }
   for (const SeenVerdict& one : verdict.seen) {
-    line(Name(one.judgement), one.seen.text, "", std::to_string(one.seen.confidence), one.seen.box);
+    line(What(one), one.seen.text, "", std::to_string(one.seen.confidence), one.seen.box);
   }
 }
 

@@ -15,10 +15,12 @@ struct VerdictPlace {
   std::string grade;
   std::string reader;
   std::string sheet;
+  std::string kind;
 };
 
-// TSV: grade, reader, sheet, what ("missed", "right", "false", "other"), text, turn of what was missed, confidence of
-// what was seen, box as fractions, words read there.
+// TSV: grade, reader, sheet, kind of the term, what ("missed", "right", "false", or the kind of other text that stands
+// there: "net", "pin", "value"), text, turn of what was missed, confidence of what was seen, box as fractions, words
+// read there.
 class VerdictList {
  public:
   // An empty path keeps no list. Throws std::runtime_error when the file cannot be written.

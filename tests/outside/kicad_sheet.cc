@@ -4,6 +4,8 @@
 #include "outside/drawing_board.h"
 #include "outside/kicad_symbol.h"
 #include "outside/s_expression.h"
+#include "outside/term_forms.h"
+#include "outside/tube_lettering.h"
 
 #include <fstream>
 #include <map>
@@ -57,8 +59,8 @@ void DrawNoConnect(DrawingBoard& board, const Node& item) {
   board.Polyline({{at.x - kArm, at.y + kArm}, {at.x + kArm, at.y - kArm}}, kLineMm);
 }
 
-Caption CaptionOf(const Node& item) {
-  Caption caption{"text", WithoutBars(item.Text(1))};
+Caption CaptionOf(const Node& item, const char* kind) {
+  Caption caption{kind, WithoutBars(item.Text(1))};
   ApplyEffects(item, caption);
   caption.upward = QuarterTurns(item) % 2 == 1;
   return caption;
@@ -67,7 +69,7 @@ Caption CaptionOf(const Node& item) {
 // Stands on its wire.
 void DrawLabel(DrawingBoard& board, const Node& item) {
   constexpr double kGap = 0.35;
-  const Caption caption = CaptionOf(item);
+  const Caption caption = CaptionOf(item, "net");
   Point at = At(item);
   (caption.upward ? at.x : at.y) -= kGap;
   board.Text(at, caption);
@@ -90,7 +92,7 @@ Point DrawFlag(DrawingBoard& board, Point at, Point direction, double size) {
 }
 
 void DrawFlaggedLabel(DrawingBoard& board, const Node& item) {
-  const Caption caption = CaptionOf(item);
+  const Caption caption = CaptionOf(item, "net");
   board.Text(DrawFlag(board, At(item), Direction(QuarterTurns(item)), caption.size_mm), caption);
 }
 
@@ -109,7 +111,7 @@ void DrawSheetBox(DrawingBoard& board, const Node& item) {
   }
   for (const Node* pin : item.All("pin")) {
     // A pin's angle points out of the box.
-    const Caption caption = CaptionOf(*pin);
+    const Caption caption = CaptionOf(*pin, "net");
     board.Text(DrawFlag(board, At(*pin), Direction((QuarterTurns(*pin) + 2) % 4), caption.size_mm), caption);
   }
 }
@@ -132,26 +134,52 @@ void DrawProperty(DrawingBoard& board, const Node& property, const Placement& pl
   board.Text({at.x + shift * run.x, at.y + shift * run.y}, caption);
 }
 
-// `unit_letter` is empty for a part of one unit.
-void DrawProperties(DrawingBoard& board, const Node& symbol, const Placement& placement, const std::string& unit_letter,
-                    bool power) {
+// What is lettered beside a placed symbol.
+struct PlacedPart {
+  std::string reference;    // without unit letter
+  std::string unit_letter;  // empty for a part of one unit
+  bool power = false;       // a rail's symbol, whose value names its net
+};
+
+std::string ReferenceOf(const Node& symbol) {
   for (const Node* property : symbol.All("property")) {
-    Caption caption{"text", WithoutBars(property->Text(2))};
-    if (IsHidden(*property) || caption.text.empty()) {
-      continue;
-    }
     if (property->Text(1) == "Reference") {
-      caption.text += unit_letter;
-      ApplyEffects(*property, caption);
-      if (HasDesignatorForm(caption.text) && caption.size_mm >= kLeastReferenceMm) {
-        caption.kind = "designator";
-      }
-    } else if (property->Text(1) == "Value") {
-      caption.kind = power ? "text" : "value";
-    } else {
+      return property->Text(2);
+    }
+  }
+  return {};
+}
+
+Caption ReferenceCaption(const PlacedPart& part, const Node& property) {
+  Caption caption{"text", part.reference + part.unit_letter};
+  ApplyEffects(property, caption);
+  if (HasDesignatorForm(caption.text) && caption.size_mm >= kLeastReferenceMm) {
+    caption.kind = "designator";
+  }
+  return caption;
+}
+
+// A tube's own type stays; other devices are lettered as tubes.
+Caption ValueCaption(const PlacedPart& part, const Node& property, std::uint64_t seed) {
+  Caption caption{part.power ? "net" : "value", WithoutBars(property.Text(2))};
+  if (!part.power && HoldsDevice(part.reference)) {
+    caption.kind = "tube";
+    if (!HasTubeForm(caption.text)) {
+      caption.text = TubeTypeFor(part.reference, seed);
+    }
+  }
+  return caption;
+}
+
+void DrawProperties(DrawingBoard& board, const Node& symbol, const Placement& placement, const PlacedPart& part,
+                    std::uint64_t seed) {
+  for (const Node* property : symbol.All("property")) {
+    const bool is_reference = property->Text(1) == "Reference";
+    if (IsHidden(*property) || property->Text(2).empty() || !(is_reference || property->Text(1) == "Value")) {
       continue;
     }
-    DrawProperty(board, *property, placement, caption);
+    DrawProperty(board, *property, placement,
+                 is_reference ? ReferenceCaption(part, *property) : ValueCaption(part, *property, seed));
   }
 }
 
@@ -160,7 +188,9 @@ int WholeNumber(const Node& item, std::string_view name) {
   return found == nullptr ? 1 : static_cast<int>(found->Number(1));
 }
 
-void DrawPlacedSymbol(DrawingBoard& board, const Node& symbol, const std::map<std::string, const Node*>& library) {
+using Library = std::map<std::string, const Node*>;
+
+void DrawPlacedSymbol(DrawingBoard& board, const Node& symbol, const Library& library, std::uint64_t seed) {
   const Node* name = symbol.Find("lib_name") != nullptr ? symbol.Find("lib_name") : symbol.Find("lib_id");
   const auto found = library.find(name == nullptr ? "" : name->Text(1));
   if (found == library.end()) {
@@ -172,13 +202,14 @@ void DrawPlacedSymbol(DrawingBoard& board, const Node& symbol, const std::map<st
   DrawSymbol(board, *found->second, unit, placement);
   const bool several = UnitCount(*found->second) > 1;
   const std::string letter = several ? std::string(1, static_cast<char>('A' + unit.unit - 1)) : std::string();
-  DrawProperties(board, symbol, placement, letter, found->second->Find("power") != nullptr);
+  const PlacedPart part{ReferenceOf(symbol), letter, found->second->Find("power") != nullptr};
+  DrawProperties(board, symbol, placement, part, seed);
 }
 
-void DrawItem(DrawingBoard& board, const Node& item, const std::map<std::string, const Node*>& library) {
+void DrawItem(DrawingBoard& board, const Node& item, const Library& library, std::uint64_t seed) {
   const std::string_view name = item.name();
   if (name == "symbol") {
-    DrawPlacedSymbol(board, item, library);
+    DrawPlacedSymbol(board, item, library, seed);
   } else if (name == "wire" || name == "polyline") {
     DrawPath(board, item, kLineMm);
   } else if (name == "bus") {
@@ -190,7 +221,7 @@ void DrawItem(DrawingBoard& board, const Node& item, const std::map<std::string,
   } else if (name == "no_connect") {
     DrawNoConnect(board, item);
   } else if (name == "text") {
-    board.Text(At(item), CaptionOf(item));
+    board.Text(At(item), CaptionOf(item, "text"));
   } else if (name == "label") {
     DrawLabel(board, item);
   } else if (name == "global_label" || name == "hierarchical_label") {
@@ -229,12 +260,12 @@ Point PaperMm(const Node& paper) {
 scanmaker::MadePage DrawKicadSheet(const std::filesystem::path& file, scanmaker::Lettering lettering,
                                    std::uint64_t seed) {
   const Node tree = ReadSchematic(file);
-  std::map<std::string, const Node*> library;
+  Library library;
   for (const Node* symbol : tree.Find("lib_symbols")->All("symbol")) library[symbol->Text(1)] = symbol;
 
   const Point paper = PaperMm(*tree.Find("paper"));
   DrawingBoard board(paper.x, paper.y, kPxPerMm, lettering, seed << 32);
-  for (const Node& item : tree.items) DrawItem(board, item, library);
+  for (const Node& item : tree.items) DrawItem(board, item, library, seed);
   return board.Take();
 }
 

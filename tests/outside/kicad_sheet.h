@@ -22,9 +22,10 @@ inline constexpr double kLeastReferenceMm = 0.6;
 
 // The sheet at 300 dpi: symbols, wires, junctions, labels, texts and boxes of further sheets. Left out: the frame and
 // title block, pictures, bars over names, shapes of clock pins, and properties other than reference and value, which
-// are notes of the drawing program and never printed. Visible references that have the form of a designator are
-// "designator", visible values "value", all other words "text". Throws std::runtime_error when the file is missing or
-// is no KiCad schematic on A4 or A3.
+// are notes of the drawing program and never printed. The types of integrated circuits and transistors are lettered as
+// tube types (tube_lettering.h). Visible references that have the form of a designator are "designator", the types
+// "tube", other visible values "value", labels of nets and rails "net", names and numbers of pins "pin", all other
+// words "text". Throws std::runtime_error when the file is missing or is no KiCad schematic on A4 or A3.
 scanmaker::MadePage DrawKicadSheet(const std::filesystem::path& file, scanmaker::Lettering lettering,
                                    std::uint64_t seed);
 

@@ -100,7 +100,7 @@ void LetterPinSide(DrawingBoard& board, Point middle, bool stands, bool above, C
 }
 
 Caption PinCaption(const Node& pin, std::string_view what) {
-  Caption caption{"text", ""};
+  Caption caption{"pin", ""};
   if (const Node* item = pin.Find(what)) {
     caption.text = item->Text(1) == "~" ? "" : WithoutBars(item->Text(1));
     ApplyEffects(*item, caption);
