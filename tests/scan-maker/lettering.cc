@@ -149,6 +149,11 @@ Box DrawText(cairo_t* cairo, double x, double y, const std::string& text, const 
   cairo_new_path(cairo);
   cairo_translate(cairo, x, y);
   cairo_rotate(cairo, turn * std::numbers::pi / 180);
+  if (style.stretch != 1 || style.slant != 0) {
+    cairo_matrix_t shape;
+    cairo_matrix_init(&shape, style.stretch, 0, -style.slant, 1, 0, 0);
+    cairo_transform(cairo, &shape);
+  }
   cairo_set_source_rgb(cairo, 0, 0, 0);
 
   double left = 0;
@@ -173,7 +178,7 @@ Box DrawText(cairo_t* cairo, double x, double y, const std::string& text, const 
 double TextAdvance(const std::string& text, const TextStyle& style) {
   double advance = 0;
   for (const std::string& character : Characters(text)) advance += Advance(character, style);
-  return advance * style.cap_height_px;
+  return advance * style.cap_height_px * style.stretch;
 }
 
 }  // namespace benchleaf::scanmaker

@@ -27,6 +27,8 @@ struct TextStyle {
   double stroke_px = 2.5;     // pen width; not for kTypewriter and kBook
   std::uint64_t seed = 1;     // of the jitter of kHand
   double letter_space = 0;    // extra space between letters, as a share of the capital height
+  double stretch = 1;         // width of the letters against their template's
+  double slant = 0;           // how far letters lean to the right at a capital height, as a share of it
 };
 
 // Draws `text` in black with the left end of its baseline at (x, y), turned clockwise by `turn` degrees (0, 90, 180

@@ -1,0 +1,90 @@
+#include "reader-training/line_crops.h"
+
+#include "benchleaf/clean/clean_page.h"
+#include "benchleaf/core/geometry.h"
+
+#include <algorithm>
+#include <optional>
+#include <utility>
+
+namespace benchleaf::training {
+namespace {
+
+double Area(const FractionBox& box) { return box.width * box.height; }
+
+double Common(const FractionBox& a, const FractionBox& b) {
+  const double width = std::min(a.x + a.width, b.x + b.width) - std::max(a.x, b.x);
+  const double height = std::min(a.y + a.height, b.y + b.height) - std::max(a.y, b.y);
+  return width > 0 && height > 0 ? width * height : 0;
+}
+
+// How a string relates to the page's texts.
+struct Match {
+  const scanmaker::TruthTerm* term = nullptr;  // the one text that it holds
+  bool scrap = false;                          // touches no text
+};
+
+Match MatchOf(const FractionBox& box, bool standing, const std::vector<scanmaker::TruthTerm>& terms) {
+  Match match;
+  match.scrap = true;
+  for (const scanmaker::TruthTerm& term : terms) {
+    const double common = Common(box, term.box);
+    match.scrap = match.scrap && common < 0.02 * std::min(Area(box), Area(term.box));
+    if (common > 0.7 * Area(term.box) && common > 0.6 * Area(box) && standing == (term.turn != 0)) {
+      match.term = &term;
+    }
+  }
+  return match;
+}
+
+bool IsLongEnough(const CleanPage& page, const TextString& string) {
+  const double length = string.standing ? string.box.height : string.box.width;
+  const double breadth = string.standing ? string.box.width : string.box.height;
+  const double cap = page.measures.cap_height_px;
+  return length <= 22 * cap && (string.members.size() >= 2 || length >= 1.1 * std::max(breadth, cap));
+}
+
+}  // namespace
+
+std::vector<LineCrop> CropsOf(const scanmaker::ScannedPage& page) {
+  const CleanPage clean = MakeCleanPage(page.image, page.dpi, 0);
+  std::vector<TextString> strings = FindStrings(clean, kStringGaps);
+  for (TextString& broken : FindBrokenStrings(clean)) strings.push_back(std::move(broken));
+  std::vector<LineCrop> crops;
+  for (const TextString& string : strings) {
+    if (!IsLongEnough(clean, string)) {
+      continue;
+    }
+    const Match match = MatchOf(ToScan(clean.frame, string.box), string.standing, page.truth.terms);
+    if (match.term != nullptr) {
+      crops.push_back({CutString(clean, string, match.term->turn).image, match.term->text});
+    } else if (match.scrap) {
+      crops.push_back({CutString(clean, string, string.standing ? 270 : 0).image, kNoText});
+    }
+  }
+  return crops;
+}
+
+LineCrop Joined(const std::vector<LineCrop>& crops) {
+  LineCrop line;
+  int width = 0;
+  int height = 0;
+  for (const LineCrop& crop : crops) {
+    width += crop.image.width;
+    height = std::max(height, crop.image.height);
+    line.text += (line.text.empty() ? "" : " ") + crop.text;
+  }
+  line.image = GreyImage(width, height);
+  std::fill(line.image.pixels.begin(), line.image.pixels.end(), std::uint8_t{255});
+  int left = 0;
+  for (const LineCrop& crop : crops) {
+    const int top = (height - crop.image.height) / 2;
+    for (int y = 0; y < crop.image.height; ++y) {
+      std::copy_n(crop.image.row(y), crop.image.width, line.image.row(top + y) + left);
+    }
+    left += crop.image.width;
+  }
+  return line;
+}
+
+}  // namespace benchleaf::training
