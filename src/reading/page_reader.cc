@@ -26,7 +26,7 @@ std::vector<Word> ReadWhole(const CleanPage& page, Recognizer& recognizer) {
 
 }  // namespace
 
-std::string ReadingFingerprint() { return Recognizer::Version() + " " + kMethod; }
+std::string ReadingFingerprint() { return Recognizer::GeneralVersion() + " " + kMethod; }
 
 class PageReader::Impl {
  public:
@@ -60,7 +60,7 @@ PageReader::PageReader(std::unique_ptr<Impl> impl) : impl_(std::move(impl)) {}
 PageReader::~PageReader() = default;
 
 Result<std::unique_ptr<PageReader>> PageReader::Create(const std::filesystem::path& /*config*/) {
-  Result<std::unique_ptr<Recognizer>> recognizer = Recognizer::Create();
+  Result<std::unique_ptr<Recognizer>> recognizer = Recognizer::CreateGeneral();
   if (!recognizer) {
     return tl::unexpected(recognizer.error());
   }

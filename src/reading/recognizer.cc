@@ -7,23 +7,43 @@
 namespace benchleaf {
 namespace {
 
-constexpr const char* kLanguage = "eng";
+constexpr const char* kGeneral = "eng";
+constexpr const char* kLettering = "lettering";
+
+// `folder` null: where tesseract's packages put their models. Null when the model cannot be used.
+std::unique_ptr<tesseract::TessBaseAPI> Open(const char* folder, const char* model) {
+  auto engine = std::make_unique<tesseract::TessBaseAPI>();
+  const std::vector<std::string> names = {"load_system_dawg", "load_freq_dawg",     "load_punc_dawg",
+                                          "load_number_dawg", "load_bigram_dawg",   "load_unambig_dawg",
+                                          "debug_file",       "tessedit_do_invert", "invert_threshold"};
+  const std::vector<std::string> values = {"0", "0", "0", "0", "0", "0", "/dev/null", "0", "0.0"};
+  if (engine->Init(folder, model, tesseract::OEM_LSTM_ONLY, nullptr, 0, &names, &values, false) != 0) {
+    return nullptr;
+  }
+  return engine;
+}
 
 }  // namespace
 
 Recognizer::Recognizer(std::unique_ptr<tesseract::TessBaseAPI> engine) : engine_(std::move(engine)) {}
 Recognizer::~Recognizer() = default;
 
-Result<std::unique_ptr<Recognizer>> Recognizer::Create() {
-  auto engine = std::make_unique<tesseract::TessBaseAPI>();
-  const std::vector<std::string> names = {"load_system_dawg", "load_freq_dawg",     "load_punc_dawg",
-                                          "load_number_dawg", "load_bigram_dawg",   "load_unambig_dawg",
-                                          "debug_file",       "tessedit_do_invert", "invert_threshold"};
-  const std::vector<std::string> values = {"0", "0", "0", "0", "0", "0", "/dev/null", "0", "0.0"};
-  if (engine->Init(nullptr, kLanguage, tesseract::OEM_LSTM_ONLY, nullptr, 0, &names, &values, false) != 0) {
+Result<std::unique_ptr<Recognizer>> Recognizer::CreateGeneral() {
+  auto engine = Open(nullptr, kGeneral);
+  if (!engine) {
     return Fail(ErrorCode::kMissing,
                 "the reader's language data \"eng\" is not installed: install the package tesseract-ocr-eng, or set "
                 "TESSDATA_PREFIX to the folder that holds eng.traineddata");
+  }
+  return std::unique_ptr<Recognizer>(new Recognizer(std::move(engine)));
+}
+
+Result<std::unique_ptr<Recognizer>> Recognizer::CreateForLettering(const std::filesystem::path& config) {
+  auto engine = Open(config.c_str(), kLettering);
+  if (!engine) {
+    return Fail(ErrorCode::kMissing, (config / kLettering).string() +
+                                         ".traineddata, the reader of drawings' lettering, is missing or damaged: "
+                                         "restore it from benchleaf's config folder");
   }
   return std::unique_ptr<Recognizer>(new Recognizer(std::move(engine)));
 }
@@ -67,8 +87,8 @@ std::vector<Token> Recognizer::Read(const GreyImage& picture) {
   return tokens;
 }
 
-std::string Recognizer::Version() {
-  return std::string("tesseract ") + tesseract::TessBaseAPI::Version() + " " + kLanguage;
+std::string Recognizer::GeneralVersion() {
+  return std::string("tesseract ") + tesseract::TessBaseAPI::Version() + " " + kGeneral;
 }
 
 }  // namespace benchleaf

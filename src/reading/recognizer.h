@@ -6,6 +6,7 @@
 #include "benchleaf/core/image.h"
 #include "benchleaf/core/result.h"
 
+#include <filesystem>
 #include <memory>
 #include <string>
 #include <vector>
@@ -23,12 +24,18 @@ struct Token {
   double confidence = 0;  // 0 to 1
 };
 
+// What the model for drawings reads scraps of symbols and wires as.
+inline constexpr const char* kNoText = "~";
+
 // Holds one model. Not safe for use by several threads.
 class Recognizer {
  public:
-  // Without dictionaries: what stands on drawings is no language. Fails with kMissing when the language data is not
-  // installed.
-  static Result<std::unique_ptr<Recognizer>> Create();
+  // The model that Debian's tesseract-ocr-eng installs, for lettering of all kinds. Without dictionaries: what stands
+  // on drawings is no language. Fails with kMissing when the language data is not installed.
+  static Result<std::unique_ptr<Recognizer>> CreateGeneral();
+  // Our own model for the lettering of drawings, `config`/lettering.traineddata. It reads ink that is no lettering as
+  // kNoText. Fails with kMissing when the file is not there or cannot be used.
+  static Result<std::unique_ptr<Recognizer>> CreateForLettering(const std::filesystem::path& config);
   ~Recognizer();
   Recognizer(const Recognizer&) = delete;
   Recognizer& operator=(const Recognizer&) = delete;
@@ -40,7 +47,7 @@ class Recognizer {
   std::vector<Token> ReadSparse(const GreyImage& picture);
 
   // "tesseract 5.3.0 eng".
-  static std::string Version();
+  static std::string GeneralVersion();
 
  private:
   explicit Recognizer(std::unique_ptr<tesseract::TessBaseAPI> engine);

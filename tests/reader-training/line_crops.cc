@@ -44,9 +44,47 @@ bool IsLongEnough(const CleanPage& page, const TextString& string) {
   return length <= 22 * cap && (string.members.size() >= 2 || length >= 1.1 * std::max(breadth, cap));
 }
 
+// What stands in the box of a lying phrase, from the left; nothing when a term is cut by the box, or the terms fill
+// less of it than words do.
+std::optional<std::string> PhraseIn(const FractionBox& box, const std::vector<scanmaker::TruthTerm>& terms) {
+  std::vector<const scanmaker::TruthTerm*> inside;
+  double filled = 0;
+  for (const scanmaker::TruthTerm& term : terms) {
+    const double common = Common(box, term.box);
+    if (common < 0.1 * Area(term.box)) {
+      continue;
+    }
+    if (common < 0.75 * Area(term.box)) {
+      return std::nullopt;
+    }
+    inside.push_back(&term);
+    filled += term.box.width;
+  }
+  if (filled < 0.6 * box.width) {
+    return std::nullopt;
+  }
+  std::sort(inside.begin(), inside.end(), [](const auto* a, const auto* b) { return a->box.x < b->box.x; });
+  std::string text;
+  for (const scanmaker::TruthTerm* term : inside) text += (text.empty() ? "" : " ") + term->text;
+  return text;
+}
+
 }  // namespace
 
-std::vector<LineCrop> CropsOf(const scanmaker::ScannedPage& page) {
+std::vector<LineCrop> PhraseCropsOf(const scanmaker::ScannedPage& page) {
+  constexpr std::size_t kPhraseLetters = 8;
+  const CleanPage clean = MakeCleanPage(page.image, page.dpi, 0);
+  std::vector<LineCrop> crops;
+  for (const TextString& phrase : FindStrings(clean, kPhraseGaps)) {
+    const std::optional<std::string> text = PhraseIn(ToScan(clean.frame, phrase.box), page.truth.terms);
+    if (phrase.members.size() >= kPhraseLetters && text) {
+      crops.push_back({.image = CutString(clean, phrase, 0).image, .text = text, .members = phrase.members.size()});
+    }
+  }
+  return crops;
+}
+
+std::vector<LineCrop> CropsOf(const scanmaker::ScannedPage& page, double cap_px) {
   const CleanPage clean = MakeCleanPage(page.image, page.dpi, 0);
   std::vector<TextString> strings = FindStrings(clean, kStringGaps);
   for (TextString& broken : FindBrokenStrings(clean)) strings.push_back(std::move(broken));
@@ -56,11 +94,18 @@ std::vector<LineCrop> CropsOf(const scanmaker::ScannedPage& page) {
       continue;
     }
     const Match match = MatchOf(ToScan(clean.frame, string.box), string.standing, page.truth.terms);
+    const int turn = match.term != nullptr ? match.term->turn : string.standing ? 270 : 0;
+    LineCrop crop;
+    crop.image = CutString(clean, string, turn, cap_px).image;
     if (match.term != nullptr) {
-      crops.push_back({CutString(clean, string, match.term->turn).image, match.term->text});
+      crop.text = match.term->text;
     } else if (match.scrap) {
-      crops.push_back({CutString(clean, string, string.standing ? 270 : 0).image, kNoText});
+      crop.text = kNoText;
     }
+    crop.standing = string.standing;
+    crop.broken = string.broken;
+    crop.members = string.members.size();
+    crops.push_back(std::move(crop));
   }
   return crops;
 }
@@ -69,11 +114,13 @@ LineCrop Joined(const std::vector<LineCrop>& crops) {
   LineCrop line;
   int width = 0;
   int height = 0;
+  std::string text;
   for (const LineCrop& crop : crops) {
     width += crop.image.width;
     height = std::max(height, crop.image.height);
-    line.text += (line.text.empty() ? "" : " ") + crop.text;
+    text += (text.empty() ? "" : " ") + crop.text.value();
   }
+  line.text = std::move(text);
   line.image = GreyImage(width, height);
   std::fill(line.image.pixels.begin(), line.image.pixels.end(), std::uint8_t{255});
   int left = 0;

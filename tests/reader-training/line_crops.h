@@ -3,10 +3,14 @@
 #ifndef BENCHLEAF_TESTS_READER_TRAINING_LINE_CROPS_H_
 #define BENCHLEAF_TESTS_READER_TRAINING_LINE_CROPS_H_
 
+#include "reading/recognizer.h"
 #include "scan-maker/made_page.h"
 
+#include "benchleaf/clean/clean_page.h"
 #include "benchleaf/core/image.h"
 
+#include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -14,17 +18,22 @@ namespace benchleaf::training {
 
 struct LineCrop {
   GreyImage image;
-  std::string text;  // kNoText for ink that is no lettering
+  // kNoText for ink that is no lettering; nothing for strings that hold only part of a text, or more than one: nobody
+  // can say what should be read there.
+  std::optional<std::string> text;
+  bool standing = false;
+  bool broken = false;      // made of fragments that only closeness joins
+  std::size_t members = 0;  // components
 };
 
-// What a reader is to say of scraps of symbols and wires.
-inline constexpr const char* kNoText = "~";
+// The strings that the program finds on the page, each cut out upright with capitals `cap_px` high.
+std::vector<LineCrop> CropsOf(const scanmaker::ScannedPage& page, double cap_px = kReaderCapPx);
 
-// The strings that the program finds on the page, each cut out upright. Strings that hold only part of a text, or more
-// than one, are left out: nobody can say what should be read there.
-std::vector<LineCrop> CropsOf(const scanmaker::ScannedPage& page);
+// The phrases of eight letters and more that the program finds on the page, with the page's terms in them as their
+// words. Phrases that hold part of a term are left out.
+std::vector<LineCrop> PhraseCropsOf(const scanmaker::ScannedPage& page);
 
-// Crops side by side as one line of words. A net learns from long lines in a tenth of the steps.
+// Crops that have a text, side by side as one line of words. A net learns from long lines in a tenth of the steps.
 LineCrop Joined(const std::vector<LineCrop>& crops);
 
 }  // namespace benchleaf::training

@@ -40,7 +40,7 @@ TEST(LineCrops, CutMostTextsOfASheetAndKnowScraps) {
   for (const scanmaker::MadeTerm& term : made.terms) wanted.insert(term.text);
   std::size_t found = 0;
   for (const LineCrop& crop : crops) {
-    if (const auto at = wanted.find(crop.text); at != wanted.end()) {
+    if (const auto at = wanted.find(crop.text.value_or("")); at != wanted.end()) {
       wanted.erase(at);
       ++found;
     }
@@ -49,8 +49,8 @@ TEST(LineCrops, CutMostTextsOfASheetAndKnowScraps) {
 }
 
 TEST(LineCrops, JoinSideBySide) {
-  const LineCrop low{GreyImage(20, 30), "R12"};
-  const LineCrop high{GreyImage(30, 40), ".05"};
+  const LineCrop low{.image = GreyImage(20, 30), .text = "R12"};
+  const LineCrop high{.image = GreyImage(30, 40), .text = ".05"};
   const LineCrop line = Joined({low, high});
   EXPECT_EQ(line.text, "R12 .05");
   EXPECT_EQ(line.image.width, 50);

@@ -78,14 +78,43 @@ std::string Value(SeededRandom& random) {
   return One(kFigures, random) + One(kUnits, random);
 }
 
+// Figures in groups, as makers' numbers are built; with letters before or after.
+std::string PartNumber(SeededRandom& random) {
+  const auto figures = [&random](int count) {
+    std::string text;
+    for (int i = 0; i < count; ++i) text += static_cast<char>('0' + random.Whole(0, 9));
+    return text;
+  };
+  std::string text;
+  if (random.Unit() < 0.25) {
+    text += Letter(random);
+  }
+  text += figures(random.Whole(2, 4)) + '-' + figures(random.Whole(2, 5));
+  if (random.Unit() < 0.3) {
+    text += '-' + figures(random.Whole(1, 3));
+  } else if (random.Unit() < 0.2) {
+    text += Letter(random);
+  }
+  return text;
+}
+
+// As lists write several at once.
+std::string Range(SeededRandom& random) {
+  constexpr std::array<std::string_view, 3> kJoints = {"-", ",", "~"};
+  const int first = random.Whole(1, 200);
+  std::string text = One(kClasses, random) + std::to_string(first);
+  return text + One(kJoints, random) + std::to_string(first + random.Whole(1, 9));
+}
+
 std::string Word(SeededRandom& random) {
   constexpr std::array<std::string_view, 40> kWords = {
       "GRID",  "PLATE",  "AUDIO", "OUTPUT", "INPUT",  "DET",   "AMP",    "OSC",  "HORIZ", "VERT",
       "SYNC",  "VIDEO",  "GND",   "FIL",    "VOLUME", "TONE",  "RED",    "BLUE", "GREEN", "BLK",
       "TO",    "FROM",   "AND",   "OF",     "B+",     "I.F.",  "A.G.C.", "AVC",  "CRT",   "YOKE",
       "POWER", "SWITCH", "LINE",  "ANT",    "COIL",   "MIXER", "1ST",    "2ND",  "3RD",   "TEST"};
-  constexpr std::array<std::string_view, 12> kSmall = {"the", "and", "see", "note",   "part",  "pin",
-                                                       "of",  "on",  "red", "ground", "plate", "grid"};
+  constexpr std::array<std::string_view, 24> kSmall = {
+      "the",   "and",     "see",      "note", "part",  "pin",  "of",     "on",   "red",    "ground", "plate", "grid",
+      "Fixed", "Ceramic", "Resistor", "mica", "Paper", "Coil", "carbon", "film", "Volume", "to",     "Tube",  "meg"};
   const double share = random.Unit();
   if (share < 0.7) {
     return One(kWords, random);
@@ -101,17 +130,63 @@ std::string Word(SeededRandom& random) {
 }  // namespace
 
 std::string PracticeText(SeededRandom& random) {
+  constexpr std::array<std::string_view, 5> kMarks = {"\"", "..", "....", "*", "-"};
   const double share = random.Unit();
-  if (share < 0.52) {
+  if (share < 0.50) {
     return Designator(random);
   }
-  if (share < 0.64) {
+  if (share < 0.61) {
     return Tube(random);
   }
-  if (share < 0.86) {
+  if (share < 0.80) {
     return Value(random);
   }
-  return share < 0.96 ? Word(random) : std::to_string(random.Whole(10, 99));
+  if (share < 0.85) {
+    return PartNumber(random);
+  }
+  if (share < 0.87) {
+    return Range(random);
+  }
+  if (share < 0.96) {
+    return Word(random);
+  }
+  return share < 0.97 ? One(kMarks, random) : std::to_string(random.Whole(10, 99));
+}
+
+std::string PracticeWord(SeededRandom& random) {
+  constexpr std::array<std::string_view, 72> kWords = {
+      "resistor",  "capacitor",   "fixed",    "variable", "composition", "electrolytic", "ceramic",  "paper",
+      "mica",      "tubular",     "disc",     "mylar",    "wirewound",   "carbon",       "film",     "coil",
+      "choke",     "transformer", "tube",     "socket",   "switch",      "rotary",       "toggle",   "jack",
+      "fuse",      "lamp",        "pilot",    "speaker",  "rectifier",   "selenium",     "diode",    "transistor",
+      "connector", "cable",       "assembly", "board",    "chassis",     "knob",         "shaft",    "control",
+      "volume",    "contrast",    "hold",     "vertical", "horizontal",  "output",       "input",    "oscillator",
+      "mixer",     "detector",    "sound",    "video",    "filter",      "bypass",       "coupling", "adjust",
+      "the",       "of",          "to",       "and",      "for",         "with",         "not",      "used",
+      "same",      "as",          "see",      "note",     "between",     "voltage",      "grid",     "plate"};
+  constexpr std::array<std::string_view, 24> kRest = {"\"",  "1/2W", "10%",  "5%",   "+/-10%", "(1/2", "W)",    "No.",
+                                                      "QTY", "REF",  "PART", "I.F.", "600VDC", "DO",   "#6-32", "3/4\"",
+                                                      "x",   "&",    "A:",   "B;",   "=",      "*",    "SW.",   "P/O"};
+  const double share = random.Unit();
+  if (share < 0.12) {
+    return PracticeText(random);
+  }
+  if (share < 0.22) {
+    return One(kRest, random);
+  }
+  std::string word = One(kWords, random);
+  if (share < 0.34) {  // so that letters are learnt, not words
+    for (char& letter : word) letter = static_cast<char>('a' + random.Whole(0, 25));
+  }
+  const double dressed = random.Unit();
+  const auto upper = [](char letter) { return static_cast<char>(letter - 'a' + 'A'); };
+  if (dressed < 0.5) {
+    for (char& letter : word) letter = upper(letter);
+  } else if (dressed < 0.75) {
+    word.front() = upper(word.front());
+  }
+  constexpr std::array<std::string_view, 5> kPoints = {",", ".", ":", ";", ")"};
+  return random.Unit() < 0.25 ? word + One(kPoints, random) : word;
 }
 
 }  // namespace benchleaf::training

@@ -1,4 +1,4 @@
-// Strings as drawings bear them: designators, tube types, values, words, pins.
+// Strings as drawings bear them: designators, tube types, values, part numbers, words, pins.
 
 #ifndef BENCHLEAF_TESTS_READER_TRAINING_PRACTICE_TEXT_H_
 #define BENCHLEAF_TESTS_READER_TRAINING_PRACTICE_TEXT_H_
@@ -11,6 +11,9 @@ namespace benchleaf::training {
 
 // Without spaces.
 std::string PracticeText(scanmaker::SeededRandom& random);
+
+// A word of running text or of a list's description, punctuation and all; now and then a value or a number.
+std::string PracticeWord(scanmaker::SeededRandom& random);
 
 }  // namespace benchleaf::training
 

@@ -2,19 +2,21 @@
 # Trains the second reader from nothing: lines drawn and spoiled by the scan maker and cut by the program itself,
 # tesseract's lstmtraining on one core, an integer model at the end. Same seeds, same lines.
 #
-#   tests/reader-training/train.sh MAKE_LINES WORK [SHEETS] [ITERATIONS]
+#   tests/reader-training/train.sh MAKE_LINES WORK [SHEETS] [LISTS] [ITERATIONS]
 #
+# About two hours on one core.
 # MAKE_LINES is the built program, WORK a folder for all that is made. The model comes out as WORK/lettering.traineddata;
 # the error rates on lines of seen and of unseen letterings are printed.
 set -eu
 make_lines="$1"
 work="$2"
-sheets="${3:-160}"
-iterations="${4:-220000}"
+sheets="${3:-312}"
+lists="${4:-36}"
+iterations="${5:-140000}"
 export OMP_THREAD_LIMIT=1
 mkdir -p "$work/langdata"
 
-lines() { # NAME SEED SHEETS seen|unseen
+lines() { # NAME SEED SHEETS seen|unseen|lists
   [ -e "$work/$1.list" ] && return
   "$make_lines" "$work/$1" "$2" "$3" "$4"
   for picture in "$work/$1"/*.tif; do
@@ -25,8 +27,11 @@ lines() { # NAME SEED SHEETS seen|unseen
 }
 
 lines train 100000 "$sheets" seen
+lines lists 300000 "$lists" lists
 lines judge-seen 900000 12 seen
 lines judge-unseen 910000 12 unseen
+lines judge-lists 920000 4 lists
+cat "$work/train.list" "$work/lists.list" > "$work/all.list"
 
 unicharset_extractor --output_unicharset "$work/unicharset" --norm_mode 1 "$work"/*/*.box > "$work/unicharset.log" 2>&1
 # combine_lang_model wants the file, and refuses it empty.
@@ -36,11 +41,11 @@ combine_lang_model --input_unicharset "$work/unicharset" --script_dir "$work/lan
 
 lstmtraining --model_output "$work/net" --traineddata "$work/start/start.traineddata" \
   --net_spec '[1,36,0,1 Ct3,3,16 Mp3,3 Lfys48 Lfx64 Lrx64 Lfx96 O1c1]' --learning_rate 0.001 \
-  --train_listfile "$work/train.list" --max_iterations "$iterations" --debug_interval 0 > "$work/training.log" 2>&1 ||
+  --train_listfile "$work/all.list" --max_iterations "$iterations" --debug_interval 0 > "$work/training.log" 2>&1 ||
   tail -3 "$work/training.log" >&2
 lstmtraining --stop_training --convert_to_int --continue_from "$work/net_checkpoint" \
   --traineddata "$work/start/start.traineddata" --model_output "$work/lettering.traineddata" > "$work/stop.log" 2>&1
-for judged in judge-seen judge-unseen; do
+for judged in judge-seen judge-unseen judge-lists; do
   echo "$judged: $(lstmeval --model "$work/lettering.traineddata" --eval_listfile "$work/$judged.list" \
     --verbosity 0 2>&1 | grep -i 'eval' | tail -1)"
 done

@@ -98,6 +98,30 @@ constexpr Recipe kSevereRecipe{
     .jpeg_quality = 0,
 };
 
+Recipe VariedRecipe(std::uint64_t seed) {
+  SeededRandom random(SeedOf(seed, "recipe"));
+  const auto level = [&random](double low, double high) { return static_cast<float>(random.Between(low, high)); };
+  Recipe recipe{};
+  // Low resolutions are the hard ones, so they are met more often.
+  recipe.dpi = 110 + 190 * random.Unit() * random.Between(0.4, 1);
+  recipe.skew_degrees = random.Between(0, 1.5);
+  recipe.blur = random.Between(0.7, 2.0);
+  recipe.ink_gain = level(0.85, 1.75);
+  recipe.gain_drift = level(0, 0.3);
+  recipe.gain_grain = level(0, 0.55);
+  recipe.grain_cell = random.Whole(2, 4);
+  recipe.paper = level(210, 250);
+  recipe.paper_drift = level(0, 22);
+  recipe.ink = level(25, 90);
+  recipe.noise = level(1, 18);
+  recipe.dark_specks = random.Between(0, 22);
+  recipe.light_specks = random.Between(0, 22);
+  recipe.speck_radius = random.Between(0.8, 1.7);
+  recipe.one_bit = random.Unit() < 0.45;
+  recipe.jpeg_quality = recipe.one_bit || random.Unit() < 0.4 ? 0 : random.Whole(25, 85);
+  return recipe;
+}
+
 AffineMap PlaceOnScan(const GreyImage& clean, double scale, double skew_degrees) {
   const double angle = skew_degrees * std::numbers::pi / 180;
   const double c = scale * std::cos(angle);
@@ -219,6 +243,8 @@ std::string_view Name(Grade grade) {
       return "medium";
     case Grade::kSevere:
       return "severe";
+    case Grade::kVaried:
+      return "varied";
     case Grade::kClean:
       break;
   }
@@ -253,6 +279,8 @@ DegradedPage Degrade(const GreyImage& clean, Grade grade, std::uint64_t seed) {
       return Spoil(clean, kMediumRecipe, seed);
     case Grade::kSevere:
       return Spoil(clean, kSevereRecipe, seed);
+    case Grade::kVaried:
+      return Spoil(clean, VariedRecipe(seed), seed);
     case Grade::kClean:
       break;
   }

@@ -16,6 +16,8 @@ enum class Grade {
   kMild,    // 300 dpi, slight blur, 0.5 degrees of skew
   kMedium,  // 200 dpi, ink spread, speckle, uneven ground, JPEG quality 50, 1 degree
   kSevere,  // 150 dpi, 1 bit with dropouts, speckle, a fold line, 1.5 degrees
+  kVaried,  // 110 to 300 dpi, each fault as the seed says, from none to a little beyond severe: for a reader to learn
+            // from
 };
 
 std::string_view Name(Grade grade);

@@ -26,7 +26,19 @@ const OutlineFont& Outlines(Lettering lettering) {
                                            "fonts-courier-prime");
   static const OutlineFont kBookFont("/usr/share/fonts/truetype/liberation/LiberationSerif-Regular.ttf",
                                      "fonts-liberation");
+  static const OutlineFont kSansFont("/usr/share/fonts/truetype/liberation/LiberationSans-Regular.ttf",
+                                     "fonts-liberation");
+  static const OutlineFont kNarrowFont("/usr/share/fonts/truetype/liberation/LiberationSansNarrow-Regular.ttf",
+                                       "fonts-liberation");
+  static const OutlineFont kBoldFont("/usr/share/fonts/truetype/liberation/LiberationSans-Bold.ttf",
+                                     "fonts-liberation");
   switch (lettering) {
+    case Lettering::kSans:
+      return kSansFont;
+    case Lettering::kNarrow:
+      return kNarrowFont;
+    case Lettering::kBold:
+      return kBoldFont;
     case Lettering::kDrafting:
       return kDraftingFont;
     case Lettering::kTypewriter:

@@ -19,12 +19,15 @@ enum class Lettering {
   kDrafting,    // ISO 3098 drafting letters (osifont)
   kTypewriter,  // a typewriter's face
   kBook,        // a printed serif face, for running text
+  kSans,        // a printed face without serifs
+  kNarrow,      // the same, narrow
+  kBold,        // the same, heavy
 };
 
 struct TextStyle {
   Lettering lettering = Lettering::kSimplex;
   double cap_height_px = 24;  // height of a capital letter
-  double stroke_px = 2.5;     // pen width; not for kTypewriter and kBook
+  double stroke_px = 2.5;     // pen width; only where letters are pen strokes
   std::uint64_t seed = 1;     // of the jitter of kHand
   double letter_space = 0;    // extra space between letters, as a share of the capital height
   double stretch = 1;         // width of the letters against their template's

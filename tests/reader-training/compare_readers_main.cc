@@ -1,0 +1,121 @@
+// What either reader makes of the program's crops, beside what stands there, as TSV: for judging them, and for telling
+// how far to trust them together.
+
+#include "outside/outside_pages.h"
+#include "reader-training/line_crops.h"
+#include "reader-training/practice_sheet.h"
+#include "reading/recognizer.h"
+#include "scan-maker/degrade.h"
+#include "scan-maker/made_page.h"
+
+#include <algorithm>
+#include <array>
+#include <cstdint>
+#include <cstdio>
+#include <exception>
+#include <memory>
+#include <stdexcept>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace benchleaf::training {
+namespace {
+
+using scanmaker::Grade;
+using scanmaker::Lettering;
+
+constexpr const char* kUsage =
+    "compare-readers MODEL_FOLDER dev|practice|seen|unseen\n"
+    "Reads crops of the outside sheets of one half, or of practice sheets in letterings of the training or in the one\n"
+    "that was kept from it, with the general model and with MODEL_FOLDER/lettering.traineddata. Columns: page, grade,\n"
+    "lying or standing, components (0: broken), truth (~: no text, ?: part of a text, or several), then text and\n"
+    "confidence of general at 32 px, lettering at 32 px, general at 26 px, lettering at 26 px.\n";
+
+template <class T>
+T OrThrow(Result<T> result) {
+  if (!result) {
+    throw std::runtime_error(result.error().ToString());
+  }
+  return std::move(*result);
+}
+
+void PrintReading(Recognizer& recognizer, const GreyImage& line) {
+  std::string text;
+  double confidence = 1;
+  for (const Token& token : recognizer.ReadLine(line)) {
+    text += (text.empty() ? "" : " ") + token.text;
+    confidence = std::min(confidence, token.confidence);
+  }
+  std::printf("\t%s\t%.2f", text.c_str(), text.empty() ? 0 : confidence);
+}
+
+struct Sheet {
+  std::string name;
+  scanmaker::MadePage page;
+  std::uint64_t seed;
+};
+
+std::vector<Sheet> Sheets(const std::string& which) {
+  std::vector<Sheet> sheets;
+  for (const outside::OutsidePage& page : outside::OutsidePages()) {
+    if ((which == "dev" && page.half == outside::Half::kDevelopment) ||
+        (which == "practice" && page.half == outside::Half::kPractice)) {
+      sheets.push_back({page.sheet, outside::Draw(page), page.seed});
+    }
+  }
+  constexpr std::uint64_t kFirstSeed = 950000;  // none of the training's
+  constexpr std::array<Lettering, 5> kSeen = {Lettering::kSimplex, Lettering::kHand, Lettering::kDrafting,
+                                              Lettering::kTypewriter, Lettering::kSans};
+  for (std::uint64_t i = 0; i < kSeen.size() && (which == "seen" || which == "unseen"); ++i) {
+    const Lettering lettering = which == "seen" ? kSeen.at(i) : Lettering::kDuplex;
+    sheets.push_back({which + std::to_string(i), MakePracticeSheet(lettering, kFirstSeed + i), kFirstSeed + i});
+  }
+  if (sheets.empty()) {
+    throw std::invalid_argument(which + " is no set of sheets");
+  }
+  return sheets;
+}
+
+void Run(const std::vector<std::string>& arguments) {
+  if (arguments.size() != 2) {
+    throw std::invalid_argument("two arguments are wanted");
+  }
+  const std::unique_ptr<Recognizer> general = OrThrow(Recognizer::CreateGeneral());
+  const std::unique_ptr<Recognizer> lettering = OrThrow(Recognizer::CreateForLettering(arguments[0]));
+  constexpr double kSmallerPx = 26;
+  for (const Sheet& sheet : Sheets(arguments[1])) {
+    for (const Grade grade : {Grade::kMild, Grade::kMedium, Grade::kSevere}) {
+      const scanmaker::ScannedPage page = scanmaker::DegradeMade(sheet.page, grade, sheet.seed);
+      const std::vector<LineCrop> crops = CropsOf(page);
+      const std::vector<LineCrop> smaller = CropsOf(page, kSmallerPx);
+      for (std::size_t i = 0; i < crops.size(); ++i) {
+        const LineCrop& crop = crops[i];
+        std::printf("%s\t%s\t%s\t%zu\t%s", sheet.name.c_str(), std::string(scanmaker::Name(grade)).c_str(),
+                    crop.standing ? "standing" : "lying", crop.broken ? 0 : crop.members,
+                    crop.text.value_or("?").c_str());
+        PrintReading(*general, crop.image);
+        PrintReading(*lettering, crop.image);
+        PrintReading(*general, smaller[i].image);
+        PrintReading(*lettering, smaller[i].image);
+        std::printf("\n");
+      }
+    }
+  }
+}
+
+}  // namespace
+}  // namespace benchleaf::training
+
+int main(int argc, char** argv) {
+  try {
+    benchleaf::training::Run({argv + 1, argv + argc});
+  } catch (const std::invalid_argument& problem) {
+    std::fprintf(stderr, "compare-readers: %s\n%s", problem.what(), benchleaf::training::kUsage);
+    return 2;
+  } catch (const std::exception& problem) {
+    std::fprintf(stderr, "compare-readers: %s\n", problem.what());
+    return 1;
+  }
+  return 0;
+}
