@@ -122,7 +122,6 @@ LineCrop Joined(const std::vector<LineCrop>& crops) {
   }
   line.text = std::move(text);
   line.image = GreyImage(width, height);
-  std::fill(line.image.pixels.begin(), line.image.pixels.end(), std::uint8_t{255});
   int left = 0;
   for (const LineCrop& crop : crops) {
     const int top = (height - crop.image.height) / 2;

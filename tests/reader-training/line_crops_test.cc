@@ -7,6 +7,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cstdint>
 #include <set>
 #include <string>
 #include <vector>
@@ -49,7 +50,8 @@ TEST(LineCrops, CutMostTextsOfASheetAndKnowScraps) {
 }
 
 TEST(LineCrops, JoinSideBySide) {
-  const LineCrop low{.image = GreyImage(20, 30), .text = "R12"};
+  LineCrop low{.image = GreyImage(20, 30), .text = "R12"};
+  std::fill(low.image.pixels.begin(), low.image.pixels.end(), std::uint8_t{0});
   const LineCrop high{.image = GreyImage(30, 40), .text = ".05"};
   const LineCrop line = Joined({low, high});
   EXPECT_EQ(line.text, "R12 .05");
