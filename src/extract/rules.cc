@@ -3,8 +3,9 @@
 #include "extract/look_alikes.h"
 #include "extract/plain_text.h"
 #include "extract/rule_tables.h"
-#include "extract/table_file.h"
 #include "extract/tube_type.h"
+
+#include "benchleaf/core/table_file.h"
 
 #include <algorithm>
 #include <array>
@@ -16,7 +17,6 @@ namespace benchleaf {
 namespace {
 
 using extract::ListRole;
-using extract::TableFile;
 
 using Done = Result<bool>;
 

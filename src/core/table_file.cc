@@ -1,10 +1,10 @@
-#include "extract/table_file.h"
+#include "benchleaf/core/table_file.h"
 
 #include <algorithm>
 #include <charconv>
 #include <fstream>
 
-namespace benchleaf::extract {
+namespace benchleaf {
 namespace {
 
 std::vector<std::string> Cells(const std::string& line) {
@@ -99,4 +99,4 @@ Error TableFile::Complaint(std::size_t row, std::string_view column, const std::
                path_.string(), 0};
 }
 
-}  // namespace benchleaf::extract
+}  // namespace benchleaf

@@ -1,7 +1,7 @@
 // One table of config/: tab-separated, a header line, '#' comments.
 
-#ifndef BENCHLEAF_SRC_EXTRACT_TABLE_FILE_H_
-#define BENCHLEAF_SRC_EXTRACT_TABLE_FILE_H_
+#ifndef BENCHLEAF_CORE_TABLE_FILE_H_
+#define BENCHLEAF_CORE_TABLE_FILE_H_
 
 #include "benchleaf/core/result.h"
 
@@ -12,7 +12,7 @@
 #include <string_view>
 #include <vector>
 
-namespace benchleaf::extract {
+namespace benchleaf {
 
 // The rows of a table. Columns are found by the name that the header gives them; columns that nobody asks for are
 // allowed, so that a restorer may add notes.
@@ -46,6 +46,6 @@ class TableFile {
   std::vector<Row> rows_;
 };
 
-}  // namespace benchleaf::extract
+}  // namespace benchleaf
 
-#endif  // BENCHLEAF_SRC_EXTRACT_TABLE_FILE_H_
+#endif  // BENCHLEAF_CORE_TABLE_FILE_H_
