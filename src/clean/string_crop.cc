@@ -135,6 +135,9 @@ Box ToLevel(const StringCrop& crop, const Box& box) {
     case 90:  // the crop's left edge is the top of the source
       level = {crop.source.right() - bottom, crop.source.y + left, bottom - top, right - left};
       break;
+    case 180:
+      level = {crop.source.right() - right, crop.source.bottom() - bottom, right - left, bottom - top};
+      break;
     case 270:
       level = {crop.source.x + top, crop.source.bottom() - right, bottom - top, right - left};
       break;

@@ -1,6 +1,7 @@
 #include "benchleaf/reading/page_reader.h"
 
 #include "reading/layer_words.h"
+#include "reading/orientation.h"
 #include "reading/recognizer.h"
 #include "reading/string_reading.h"
 

@@ -215,35 +215,4 @@ std::vector<Word> ReadStrings(const CleanPage& page, Recognizer& recognizer) {
   return ChooseWords(std::move(words));
 }
 
-int FindOrientation(const CleanPage& page, Recognizer& recognizer) {
-  constexpr std::size_t kSample = 10;
-  constexpr std::size_t kLongEnough = 4;
-  std::vector<TextString> lying;
-  std::vector<TextString> standing;
-  for (TextString& string : FindStrings(page, kStringGaps)) {
-    if (string.members.size() >= kLongEnough && IsReadable(page, string)) {
-      (string.standing ? standing : lying).push_back(std::move(string));
-    }
-  }
-  const auto letters = [](const std::vector<TextString>& strings) {
-    return std::accumulate(strings.begin(), strings.end(), std::size_t{0},
-                           [](std::size_t sum, const TextString& string) { return sum + string.members.size(); });
-  };
-  // Upright pages hold some standing text; only a page where it prevails can lie on its side.
-  if (letters(standing) <= 2 * letters(lying)) {
-    return 0;
-  }
-  const std::size_t count = std::min(kSample, standing.size());
-  std::partial_sort(standing.begin(), standing.begin() + static_cast<std::ptrdiff_t>(count), standing.end(),
-                    [](const TextString& a, const TextString& b) { return a.members.size() > b.members.size(); });
-  double down = 0;
-  double up = 0;
-  for (std::size_t i = 0; i < count; ++i) {
-    down += MeanConfidence(ReadOne(page, standing[i], 90, recognizer));
-    up += MeanConfidence(ReadOne(page, standing[i], 270, recognizer));
-  }
-  // Text that runs down the page becomes upright by a turn of 270 degrees clockwise, and the other way round.
-  return down > up ? 270 : 90;
-}
-
 }  // namespace benchleaf

@@ -12,10 +12,6 @@
 
 namespace benchleaf {
 
-// The turn (0, 90, 180 or 270 degrees clockwise) that makes the page upright, by reading a sample of its longest
-// strings in every direction they may have. 0 when nothing tells.
-int FindOrientation(const CleanPage& page, Recognizer& recognizer);
-
 // Every word of the page, lying and standing; where two readings claim one place, the likelier one.
 std::vector<Word> ReadStrings(const CleanPage& page, Recognizer& recognizer);
 

@@ -97,19 +97,21 @@ TEST(CleanPage, BoxesOfCropsComeBackToTheirPlace) {
     if (string.members.size() != 4) {
       continue;
     }
-    for (const int turn : {0, 90, 270}) {
-      if ((turn == 0) == string.standing) {
+    for (const int turn : {0, 90, 180, 270}) {
+      if ((turn % 180 == 0) == string.standing) {
         continue;
       }
       const StringCrop crop = CutString(page, string, turn);
       const Box whole{crop.border, crop.border, crop.image.width - 2 * crop.border,
                       crop.image.height - 2 * crop.border};
       EXPECT_GT(OverlapOfSmaller(ToLevel(crop, whole), string.box), 0.99);
-      // The first third of the text lies left, below or above, as the text runs.
+      // The first third of the text lies where the text begins.
       const Box first{crop.border, crop.border, whole.width / 3, whole.height};
       const Box there = ToLevel(crop, first);
       if (turn == 0) {
         EXPECT_LT(there.center_x(), string.box.center_x());
+      } else if (turn == 180) {
+        EXPECT_GT(there.center_x(), string.box.center_x());
       } else if (turn == 90) {
         EXPECT_LT(there.center_y(), string.box.center_y());
       } else {

@@ -91,11 +91,13 @@ TEST_F(PageReaderTest, ReadsLyingAndStandingLetteringBesideWires) {
   EXPECT_GT(ShareRead(page, Read(page.image)), 0.9);
 }
 
-TEST_F(PageReaderTest, TurnsAPageThatLiesOnItsSide) {
-  const MadePage page = scanmaker::Laid(Drawing(), 90);
-  const PageReading reading = Read(page.image);
-  EXPECT_EQ(reading.frame.orientation, 270) << "clockwise, to have it upright";
-  EXPECT_GT(ShareRead(page, reading), 0.9);
+TEST_F(PageReaderTest, TurnsAPageThatDoesNotLieUpright) {
+  for (const int laid : {90, 180, 270}) {
+    const MadePage page = scanmaker::Laid(Drawing(), laid);
+    const PageReading reading = Read(page.image);
+    EXPECT_EQ(reading.frame.orientation, 360 - laid) << "clockwise, to have it upright";
+    EXPECT_GT(ShareRead(page, reading), 0.9) << laid;
+  }
 }
 
 TEST_F(PageReaderTest, FindsNothingOnABlankPage) {

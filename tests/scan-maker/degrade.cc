@@ -122,6 +122,18 @@ Recipe VariedRecipe(std::uint64_t seed) {
   return recipe;
 }
 
+Recipe Changed(Recipe recipe, const ScanChanges& changes) {
+  recipe.skew_degrees = changes.skew_degrees.value_or(recipe.skew_degrees);
+  recipe.dpi = changes.dpi.value_or(recipe.dpi);
+  recipe.jpeg_quality = changes.jpeg_quality.value_or(recipe.jpeg_quality);
+  if (changes.thin_print) {
+    recipe.ink_gain *= 0.7F;
+    recipe.gain_drift += 0.15F;
+    recipe.gain_grain += 0.25F;
+  }
+  return recipe;
+}
+
 AffineMap PlaceOnScan(const GreyImage& clean, double scale, double skew_degrees) {
   const double angle = skew_degrees * std::numbers::pi / 180;
   const double c = scale * std::cos(angle);
@@ -271,16 +283,16 @@ FractionBox DegradedPage::Map(const Box& clean_box) const {
   return {left, top, right - left, bottom - top};
 }
 
-DegradedPage Degrade(const GreyImage& clean, Grade grade, std::uint64_t seed) {
+DegradedPage Degrade(const GreyImage& clean, Grade grade, std::uint64_t seed, const ScanChanges& changes) {
   switch (grade) {
     case Grade::kMild:
-      return Spoil(clean, kMildRecipe, seed);
+      return Spoil(clean, Changed(kMildRecipe, changes), seed);
     case Grade::kMedium:
-      return Spoil(clean, kMediumRecipe, seed);
+      return Spoil(clean, Changed(kMediumRecipe, changes), seed);
     case Grade::kSevere:
-      return Spoil(clean, kSevereRecipe, seed);
+      return Spoil(clean, Changed(kSevereRecipe, changes), seed);
     case Grade::kVaried:
-      return Spoil(clean, VariedRecipe(seed), seed);
+      return Spoil(clean, Changed(VariedRecipe(seed), changes), seed);
     case Grade::kClean:
       break;
   }

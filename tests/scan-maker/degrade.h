@@ -7,6 +7,7 @@
 #include "benchleaf/core/image.h"
 
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 namespace benchleaf::scanmaker {
@@ -33,8 +34,17 @@ struct DegradedPage {
   FractionBox Map(const Box& clean_box) const;
 };
 
-// `clean` is taken to be at 300 dpi. Same image, grade and seed: same bytes, on every machine.
-DegradedPage Degrade(const GreyImage& clean, Grade grade, std::uint64_t seed);
+// What may be otherwise than the grade has it.
+struct ScanChanges {
+  std::optional<double> skew_degrees = std::nullopt;  // to the side that the seed says
+  std::optional<double> dpi = std::nullopt;
+  std::optional<int> jpeg_quality = std::nullopt;  // 1 to 100
+  bool thin_print = false;                         // too little ink on the printer's plate: thin strokes with breaks
+};
+
+// `clean` is taken to be at 300 dpi. Same image, grade, seed and changes: same bytes, on every machine. A clean page
+// knows no changes.
+DegradedPage Degrade(const GreyImage& clean, Grade grade, std::uint64_t seed, const ScanChanges& changes = {});
 
 }  // namespace benchleaf::scanmaker
 

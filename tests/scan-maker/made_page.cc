@@ -31,8 +31,8 @@ MadePage Laid(const MadePage& page, int degrees) {
   return laid;
 }
 
-ScannedPage DegradeMade(const MadePage& page, Grade grade, std::uint64_t seed) {
-  DegradedPage degraded = Degrade(page.image, grade, seed);
+ScannedPage DegradeMade(const MadePage& page, Grade grade, std::uint64_t seed, const ScanChanges& changes) {
+  DegradedPage degraded = Degrade(page.image, grade, seed, changes);
   ScannedPage scanned;
   scanned.truth.kind = page.kind;
   scanned.truth.printed_number = page.printed_number;

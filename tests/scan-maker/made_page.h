@@ -54,8 +54,8 @@ struct ScannedPage {
 // The page turned clockwise by 0, 90, 180 or 270 degrees, as one that was laid on the scanner sideways.
 MadePage Laid(const MadePage& page, int degrees);
 
-// Same page, grade and seed: same bytes.
-ScannedPage DegradeMade(const MadePage& page, Grade grade, std::uint64_t seed);
+// Same page, grade, seed and changes: same bytes.
+ScannedPage DegradeMade(const MadePage& page, Grade grade, std::uint64_t seed, const ScanChanges& changes = {});
 
 }  // namespace benchleaf::scanmaker
 

@@ -66,7 +66,7 @@ std::vector<TextString> FindBrokenStrings(const CleanPage& page);
 struct StringCrop {
   GreyImage image;
   Box source;        // the part of the level page that was cut, px
-  int turn = 0;      // degrees clockwise that the text stands turned on the level page: 0, 90 or 270
+  int turn = 0;      // degrees clockwise that the text stands turned on the level page: 0, 90, 180 or 270
   double scale = 1;  // px of `image` per px of the level page
   int border = 0;    // px of `image`
 };
@@ -74,7 +74,7 @@ struct StringCrop {
 // The capital height, px, at which the reader does best.
 inline constexpr double kReaderCapPx = 32;
 
-// `turn` is 0 for a lying string, 90 or 270 for a standing one; the string's capitals come out `cap_px` high.
+// `turn` is 0 or 180 for a lying string, 90 or 270 for a standing one; the string's capitals come out `cap_px` high.
 StringCrop CutString(const CleanPage& page, const TextString& string, int turn, double cap_px = kReaderCapPx);
 
 // The box on the level page of a box in the crop.
