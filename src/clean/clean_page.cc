@@ -1,6 +1,7 @@
 #include "benchleaf/clean/clean_page.h"
 
 #include "clean/lettering_height.h"
+#include "clean/page_edges.h"
 #include "clean/text_rows.h"
 
 #include "benchleaf/pixels/lines.h"
@@ -68,7 +69,8 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation) {
   page.frame.orientation = orientation;
 
   const double expected = ExpectedCap(image, dpi);
-  GreyImage level = WithEvenGround(Turned(image, orientation), static_cast<int>(std::lround(3.5 * expected)));
+  GreyImage level =
+      WithEvenGround(Turned(WithoutBlackEdges(image), orientation), static_cast<int>(std::lround(3.5 * expected)));
   const double native_cap = EstimateCapHeight(FindComponents(Thresholded(level)), expected);
   const double scale = std::clamp(kLevelCapPx / native_cap, 0.4, 3.0);
   // A little more or less than the wanted height reads as well; scaling would only blur it.
