@@ -1,6 +1,7 @@
 #include "benchleaf/reading/page_reader.h"
 
 #include "reading/layer_words.h"
+#include "reading/line_reader.h"
 #include "reading/orientation.h"
 #include "reading/recognizer.h"
 #include "reading/string_reading.h"
@@ -15,7 +16,7 @@ namespace benchleaf {
 namespace {
 
 // Changed whenever a step of reading changes what is read.
-constexpr const char* kMethod = "strings-8";
+constexpr const char* kMethod = "two-readers-1";
 
 std::vector<Word> ReadWhole(const CleanPage& page, Recognizer& recognizer) {
   std::vector<Word> words;
@@ -31,19 +32,19 @@ std::string ReadingFingerprint() { return Recognizer::GeneralVersion() + " " + k
 
 class PageReader::Impl {
  public:
-  explicit Impl(std::unique_ptr<Recognizer> recognizer) : recognizer_(std::move(recognizer)) {}
+  explicit Impl(std::unique_ptr<LineReader> reader) : reader_(std::move(reader)) {}
 
   PageReading Read(const RasterPage& raster, ReadingMode mode) {
     CleanPage page = MakeCleanPage(raster.image, raster.dpi, 0);
     PageReading reading;
     if (mode == ReadingMode::kPlain) {
-      reading.words = ReadWhole(page, *recognizer_);
+      reading.words = ReadWhole(page, reader_->general());
     } else {
-      const int orientation = FindOrientation(page, *recognizer_);
+      const int orientation = FindOrientation(page, reader_->general());
       if (orientation != 0) {
         page = MakeCleanPage(raster.image, raster.dpi, orientation);
       }
-      reading.words = ReadStrings(page, *recognizer_);
+      reading.words = ReadStrings(page, *reader_);
     }
     reading.frame = page.frame;
     reading.measures = page.measures;
@@ -54,18 +55,18 @@ class PageReader::Impl {
   }
 
  private:
-  std::unique_ptr<Recognizer> recognizer_;
+  std::unique_ptr<LineReader> reader_;
 };
 
 PageReader::PageReader(std::unique_ptr<Impl> impl) : impl_(std::move(impl)) {}
 PageReader::~PageReader() = default;
 
-Result<std::unique_ptr<PageReader>> PageReader::Create(const std::filesystem::path& /*config*/) {
-  Result<std::unique_ptr<Recognizer>> recognizer = Recognizer::CreateGeneral();
-  if (!recognizer) {
-    return tl::unexpected(recognizer.error());
+Result<std::unique_ptr<PageReader>> PageReader::Create(const std::filesystem::path& config) {
+  Result<std::unique_ptr<LineReader>> reader = LineReader::Create(config);
+  if (!reader) {
+    return tl::unexpected(std::move(reader.error()));
   }
-  return std::unique_ptr<PageReader>(new PageReader(std::make_unique<Impl>(std::move(*recognizer))));
+  return std::unique_ptr<PageReader>(new PageReader(std::make_unique<Impl>(std::move(*reader))));
 }
 
 Result<PageReading> PageReader::Read(const RasterPage& page, ReadingMode mode) {

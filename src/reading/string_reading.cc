@@ -3,12 +3,9 @@
 #include "reading/word_choice.h"
 
 #include <algorithm>
-#include <array>
-#include <cctype>
 #include <cstddef>
 #include <iterator>
-#include <numeric>
-#include <string>
+#include <optional>
 #include <utility>
 
 namespace benchleaf {
@@ -41,87 +38,14 @@ bool IsReadable(const CleanPage& page, const TextString& string) {
          (string.members.size() >= 2 || MayBeSeveral(page, string));
 }
 
-// Sizes at which the reader errs differently than at its best one.
-constexpr std::array<double, 2> kOtherCapsPx = {26, 20};
-
-// Fragments that only closeness joins are seldom letters.
-constexpr double kBrokenTrust = 0.8;
-
-std::vector<Word> ReadAt(const CleanPage& page, const TextString& string, int turn, double cap_px,
-                         Recognizer& recognizer) {
-  const StringCrop crop = CutString(page, string, turn, cap_px);
+// The words of a string, some of them rivals for one place; nothing where its ink is no lettering.
+std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, LineReader& reader) {
+  const StringCrop crop = CutString(page, string, turn);
+  const auto components = string.broken ? std::nullopt : std::optional(string.members.size());
   std::vector<Word> words;
-  for (Token& token : recognizer.ReadLine(crop.image)) {
-    const double confidence = token.confidence * (string.broken ? kBrokenTrust : 1);
-    words.push_back({std::move(token.text), ToLevel(crop, token.box), turn, confidence, WordOrigin::kString, {}});
+  for (Token& token : reader.Read(crop.image, components).tokens) {
+    words.push_back({std::move(token.text), ToLevel(crop, token.box), turn, token.confidence, WordOrigin::kString, {}});
   }
-  return words;
-}
-
-// The string as a class letter, taken from what it read as, and figures that are read on their own: beside a letter the
-// reader takes 5 for S and 9 for g, alone it does not. Nothing unless the figures read surely.
-std::vector<Word> ReadFiguresAlone(const CleanPage& page, const TextString& string, int turn, const Word& whole,
-                                   Recognizer& recognizer) {
-  constexpr double kSurely = 0.85;
-  constexpr double kTrust = 0.8;  // in two readings put together
-  const char first = static_cast<char>(std::toupper(static_cast<unsigned char>(whole.text.front())));
-  if (first < 'A' || first > 'Z') {
-    return {};
-  }
-  TextString figures = string;
-  figures.members.erase(turn == 270 ? figures.members.end() - 1 : figures.members.begin());
-  figures.box = BoxOf(page.components, figures.members);
-  const std::vector<Word> read = ReadAt(page, figures, turn, kReaderCapPx, recognizer);
-  if (read.size() != 1 || read.front().confidence < kSurely ||
-      read.front().text.find_first_not_of("0123456789") != std::string::npos) {
-    return {};
-  }
-  const double confidence = kTrust * std::min(whole.confidence, read.front().confidence);
-  return {{first + read.front().text, string.box, turn, confidence, WordOrigin::kString, {}}};
-}
-
-// Reads a designator that is not sure again at another size. Scraps of symbols read differently every time.
-void Confirm(const CleanPage& page, const TextString& string, int turn, Recognizer& recognizer,
-             std::vector<Word>& words) {
-  constexpr double kSure = 0.92;
-  constexpr double kUnconfirmed = 0.75;
-  if (std::all_of(words.begin(), words.end(), [&](const Word& word) { return word.confidence >= kSure; })) {
-    return;
-  }
-  const std::vector<Word> again = ReadAt(page, string, turn, kOtherCapsPx.front(), recognizer);
-  for (Word& word : words) {
-    const auto same =
-        std::find_if(again.begin(), again.end(), [&](const Word& other) { return other.text == word.text; });
-    if (same != again.end()) {
-      word.confidence = std::max(word.confidence, same->confidence);
-    } else if (HasDesignatorForm(word.text)) {
-      word.confidence *= kUnconfirmed;
-    }
-  }
-}
-
-// A short string that reads as no designator is read again at other sizes, and at last with its figures on their own.
-std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, Recognizer& recognizer) {
-  constexpr std::size_t kShort = 5;
-  std::vector<Word> words = ReadAt(page, string, turn, kReaderCapPx, recognizer);
-  if (HasDesignatorForm(words)) {
-    Confirm(page, string, turn, recognizer, words);
-    return words;
-  }
-  if (string.members.size() > kShort) {
-    return words;
-  }
-  std::vector<Word> again;
-  for (const double cap_px : kOtherCapsPx) {
-    if (again = ReadAt(page, string, turn, cap_px, recognizer); HasDesignatorForm(again)) {
-      break;
-    }
-    again.clear();
-  }
-  if (again.empty() && words.size() == 1 && string.members.size() >= 2) {
-    again = ReadFiguresAlone(page, string, turn, words.front(), recognizer);
-  }
-  words.insert(words.end(), std::make_move_iterator(again.begin()), std::make_move_iterator(again.end()));
   return words;
 }
 
@@ -138,24 +62,21 @@ bool IsLoneCharacter(const CleanPage& page, const TextString& string) {
          string.box.width <= 1.2 * cap;
 }
 
-double MeanConfidence(const std::vector<Word>& words) {
-  const double sum =
-      std::accumulate(words.begin(), words.end(), 0.0, [](double s, const Word& word) { return s + word.confidence; });
-  return words.empty() ? 0 : sum / static_cast<double>(words.size());
+double BestConfidence(const std::vector<Word>& words) {
+  const auto best = std::max_element(words.begin(), words.end(),
+                                     [](const Word& a, const Word& b) { return a.confidence < b.confidence; });
+  return best == words.end() ? 0 : best->confidence;
 }
 
 // Standing text runs up the page (270) far more often than down; down is only tried where up reads badly.
-std::vector<Word> ReadStanding(const CleanPage& page, const TextString& string, Recognizer& recognizer) {
+std::vector<Word> ReadStanding(const CleanPage& page, const TextString& string, LineReader& reader) {
   constexpr double kReadsWell = 0.8;
-  std::vector<Word> up = ReadOne(page, string, 270, recognizer);
-  if (MeanConfidence(up) >= kReadsWell && HasDesignatorForm(up)) {
+  std::vector<Word> up = ReadOne(page, string, 270, reader);
+  if (BestConfidence(up) >= kReadsWell && HasDesignatorForm(up)) {
     return up;
   }
-  std::vector<Word> down = ReadOne(page, string, 90, recognizer);
-  const auto rank = [](const std::vector<Word>& words) {
-    return MeanConfidence(words) + (HasDesignatorForm(words) ? 0.3 : 0);
-  };
-  return rank(down) > rank(up) ? down : up;
+  std::vector<Word> down = ReadOne(page, string, 90, reader);
+  return BestConfidence(down) > BestConfidence(up) ? down : up;
 }
 
 // Whether most of the string already stands in a word that was read well.
@@ -174,7 +95,7 @@ bool IsInAWord(const TextString& string, const std::vector<Word>& words) {
 
 }  // namespace
 
-std::vector<Word> ReadStrings(const CleanPage& page, Recognizer& recognizer) {
+std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
   std::vector<Word> words;
   const auto add = [&words](std::vector<Word> more) {
     words.insert(words.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
@@ -182,7 +103,7 @@ std::vector<Word> ReadStrings(const CleanPage& page, Recognizer& recognizer) {
   std::vector<bool> in_phrase(page.components.items.size(), false);
   for (const TextString& phrase : FindStrings(page, kPhraseGaps)) {
     if (phrase.members.size() >= kPhraseLetters) {
-      add(ReadOne(page, phrase, 0, recognizer));
+      add(ReadOne(page, phrase, 0, reader));
       for (const std::size_t member : phrase.members) {
         in_phrase[member] = true;
       }
@@ -194,22 +115,22 @@ std::vector<Word> ReadStrings(const CleanPage& page, Recognizer& recognizer) {
   });
   for (const TextString& string : strings) {
     if (!string.standing && IsReadable(page, string)) {
-      add(ReadOne(page, string, 0, recognizer));
+      add(ReadOne(page, string, 0, reader));
     }
   }
   for (const TextString& string : strings) {
     if (string.standing && IsReadable(page, string) && !IsReadAlready(string, words)) {
-      add(ReadStanding(page, string, recognizer));
+      add(ReadStanding(page, string, reader));
     }
   }
   for (const TextString& string : FindBrokenStrings(page)) {
     if (!IsReadAlready(string, words)) {
-      add(string.standing ? ReadStanding(page, string, recognizer) : ReadOne(page, string, 0, recognizer));
+      add(string.standing ? ReadStanding(page, string, reader) : ReadOne(page, string, 0, reader));
     }
   }
   for (const TextString& string : strings) {
     if (!string.standing && IsLoneCharacter(page, string) && !IsInAWord(string, words)) {
-      add(ReadAt(page, string, 0, kReaderCapPx, recognizer));
+      add(ReadOne(page, string, 0, reader));
     }
   }
   return ChooseWords(std::move(words));

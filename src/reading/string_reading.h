@@ -3,7 +3,7 @@
 #ifndef BENCHLEAF_SRC_READING_STRING_READING_H_
 #define BENCHLEAF_SRC_READING_STRING_READING_H_
 
-#include "reading/recognizer.h"
+#include "reading/line_reader.h"
 
 #include "benchleaf/clean/clean_page.h"
 #include "benchleaf/reading/page_reading.h"
@@ -13,7 +13,7 @@
 namespace benchleaf {
 
 // Every word of the page, lying and standing; where two readings claim one place, the likelier one.
-std::vector<Word> ReadStrings(const CleanPage& page, Recognizer& recognizer);
+std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader);
 
 }  // namespace benchleaf
 

@@ -1,0 +1,104 @@
+#include "reading/line_reader.h"
+
+#include "reading/trust.h"
+#include "reading/word_choice.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <optional>
+#include <utility>
+
+namespace benchleaf {
+namespace {
+
+constexpr double kSurelyNoText = 0.8;
+
+// How much of the narrower token's width lies under the other, 0 to 1. A line's tokens differ only along it.
+double CommonWidth(const Box& a, const Box& b) {
+  const int common = std::min(a.right(), b.right()) - std::max(a.x, b.x);
+  const int narrower = std::min(a.width, b.width);
+  return narrower > 0 ? static_cast<double>(std::max(0, common)) / narrower : 0;
+}
+
+// The token of the other reader that stands in a token's place. Nothing when several do: they have parted the line
+// differently.
+const Token* Partner(const Token& token, const std::vector<Token>& others) {
+  constexpr double kSamePlace = 0.5;
+  const Token* partner = nullptr;
+  for (const Token& other : others) {
+    if (CommonWidth(token.box, other.box) >= kSamePlace) {
+      if (partner != nullptr) {
+        return nullptr;
+      }
+      partner = &other;
+    }
+  }
+  return partner;
+}
+
+// How far to trust a token of one reader, of which the other has read `others` on the same line.
+double TrustIn(const Token& token, ReaderKind reader, const std::vector<Token>& others,
+               const std::optional<std::size_t>& components, bool one_token) {
+  Evidence evidence;
+  evidence.reader = reader;
+  evidence.confidence = token.confidence;
+  if (const Token* partner = Partner(token, others); partner != nullptr) {
+    evidence.other = partner->text == token.text ? OtherReading::kSame
+                     : partner->text == kNoText  ? OtherReading::kScrap
+                                                 : OtherReading::kDifferent;
+    evidence.other_confidence = partner->confidence;
+  }
+  evidence.designator_form = HasDesignatorForm(token.text);
+  evidence.broken = !components;
+  evidence.a_letter_each = one_token && components == token.text.size();
+  return Trust(evidence);
+}
+
+bool Holds(const std::vector<Token>& tokens, const Token& token) {
+  return std::any_of(tokens.begin(), tokens.end(), [&](const Token& other) {
+    return other.text == token.text && CommonWidth(other.box, token.box) > 0;
+  });
+}
+
+}  // namespace
+
+LineReader::LineReader(std::unique_ptr<Recognizer> general, std::unique_ptr<Recognizer> lettering)
+    : general_(std::move(general)), lettering_(std::move(lettering)) {}
+
+Result<std::unique_ptr<LineReader>> LineReader::Create(const std::filesystem::path& config) {
+  Result<std::unique_ptr<Recognizer>> general = Recognizer::CreateGeneral();
+  if (!general) {
+    return tl::unexpected(std::move(general.error()));
+  }
+  Result<std::unique_ptr<Recognizer>> lettering = Recognizer::CreateForLettering(config);
+  if (!lettering) {
+    return tl::unexpected(std::move(lettering.error()));
+  }
+  return std::unique_ptr<LineReader>(new LineReader(std::move(*general), std::move(*lettering)));
+}
+
+LineReading LineReader::Read(const GreyImage& line, std::optional<std::size_t> components) {
+  LineReading reading;
+  // The reader for drawings comes first: it is the quicker one, and knows scraps.
+  const std::vector<Token> lettering = lettering_->ReadLine(line);
+  if (lettering.size() == 1 && lettering.front().text == kNoText && lettering.front().confidence >= kSurelyNoText) {
+    reading.no_text = true;
+    return reading;
+  }
+  const std::vector<Token> general = general_->ReadLine(line);
+  for (const Token& token : general) {
+    Token trusted = token;
+    trusted.confidence = TrustIn(token, ReaderKind::kGeneral, lettering, components, general.size() == 1);
+    reading.tokens.push_back(std::move(trusted));
+  }
+  for (const Token& token : lettering) {
+    if (token.text != kNoText && !Holds(general, token)) {
+      Token trusted = token;
+      trusted.confidence = TrustIn(token, ReaderKind::kLettering, general, components, lettering.size() == 1);
+      reading.tokens.push_back(std::move(trusted));
+    }
+  }
+  return reading;
+}
+
+}  // namespace benchleaf

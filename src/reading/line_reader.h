@@ -1,0 +1,46 @@
+// Two readers of one line, and what they say together. Private to reading/.
+
+#ifndef BENCHLEAF_SRC_READING_LINE_READER_H_
+#define BENCHLEAF_SRC_READING_LINE_READER_H_
+
+#include "reading/recognizer.h"
+
+#include "benchleaf/core/image.h"
+#include "benchleaf/core/result.h"
+
+#include <cstddef>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace benchleaf {
+
+// What both readers make of a line. Tokens of the two may claim one place with different texts.
+struct LineReading {
+  std::vector<Token> tokens;
+  bool no_text = false;  // the ink is no lettering; `tokens` is empty
+};
+
+// Not safe for use by several threads.
+class LineReader {
+ public:
+  // Fails with kMissing when a model is not there.
+  static Result<std::unique_ptr<LineReader>> Create(const std::filesystem::path& config);
+
+  // One line of upright text with a light border, cut from a string of so many components; none when it is made of
+  // fragments. A token's confidence is the chance that its text is right.
+  LineReading Read(const GreyImage& line, std::optional<std::size_t> components);
+
+  // The reader for lettering of all kinds.
+  Recognizer& general() { return *general_; }
+
+ private:
+  LineReader(std::unique_ptr<Recognizer> general, std::unique_ptr<Recognizer> lettering);
+  std::unique_ptr<Recognizer> general_;
+  std::unique_ptr<Recognizer> lettering_;
+};
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_SRC_READING_LINE_READER_H_
