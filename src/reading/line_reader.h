@@ -16,12 +16,6 @@
 
 namespace benchleaf {
 
-// What both readers make of a line. Tokens of the two may claim one place with different texts.
-struct LineReading {
-  std::vector<Token> tokens;
-  bool no_text = false;  // the ink is no lettering; `tokens` is empty
-};
-
 // Not safe for use by several threads.
 class LineReader {
  public:
@@ -29,8 +23,9 @@ class LineReader {
   static Result<std::unique_ptr<LineReader>> Create(const std::filesystem::path& config);
 
   // One line of upright text with a light border, cut from a string of so many components; none when it is made of
-  // fragments. A token's confidence is the chance that its text is right.
-  LineReading Read(const GreyImage& line, std::optional<std::size_t> components);
+  // fragments. Nothing for ink that is no lettering. Tokens of the two readers may claim one place with different
+  // texts; a token's confidence is the chance that its text is right.
+  std::vector<Token> Read(const GreyImage& line, std::optional<std::size_t> components);
 
   // The reader for lettering of all kinds.
   Recognizer& general() { return *general_; }

@@ -43,7 +43,7 @@ std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int t
   const StringCrop crop = CutString(page, string, turn);
   const auto components = string.broken ? std::nullopt : std::optional(string.members.size());
   std::vector<Word> words;
-  for (Token& token : reader.Read(crop.image, components).tokens) {
+  for (Token& token : reader.Read(crop.image, components)) {
     words.push_back({std::move(token.text), ToLevel(crop, token.box), turn, token.confidence, WordOrigin::kString, {}});
   }
   return words;
