@@ -3,6 +3,7 @@
 #include "tubes/shipped_table.h"
 
 #include "benchleaf/core/table_file.h"
+#include "benchleaf/tubes/decode.h"
 
 #include <gtest/gtest.h>
 
@@ -145,6 +146,37 @@ TEST(ShippedTubes, HaveHeatersOfPlausibleSize) {
     if (entry.heater.size() == 2 && entry.heater[0].amps && entry.heater[1].amps) {
       EXPECT_DOUBLE_EQ(*entry.heater[0].volts, 2 * *entry.heater[1].volts) << type;
       EXPECT_DOUBLE_EQ(2 * *entry.heater[0].amps, *entry.heater[1].amps) << type;
+    }
+  }
+}
+
+// The number of every type, read by its standard, agrees with what its row says.
+TEST(ShippedTubes, AreDecoded) {
+  // Names that no standard explains in full: makers' own, and two of 1933.
+  const std::set<std::string> kMakersNames = {"KT66", "KT88", "25S", "83V"};
+  for (const auto& [type, entry] : ShippedTubes().entries()) {
+    const DecodedType decoded = DecodeTubeType(type);
+    EXPECT_EQ(decoded.type, type);
+    EXPECT_EQ(decoded.complete, kMakersNames.count(type) == 0) << type;
+    EXPECT_TRUE(decoded.base.empty() || entry.base.empty() || decoded.base == entry.base)
+        << type << " has the base " << entry.base << ", its number says " << decoded.base;
+  }
+}
+
+TEST(ShippedTubes, HaveTheHeaterThatTheirNumbersTell) {
+  for (const auto& [type, entry] : ShippedTubes().entries()) {
+    const DecodedType decoded = DecodeTubeType(type);
+    // Of a heater that may be wired two ways the number tells one: 12 of 12AX7, E of ECC83.
+    const bool fits = std::any_of(entry.heater.begin(), entry.heater.end(), [&](const HeaterSupply& supply) {
+      const bool volts = !decoded.heater_volts || !supply.volts ||
+                         (*supply.volts >= decoded.heater_volts->low && *supply.volts <= decoded.heater_volts->high);
+      return volts && (!decoded.heater_amps || !supply.amps || *supply.amps == *decoded.heater_amps);
+    });
+    EXPECT_TRUE(fits || entry.heater.empty()) << type << " at " << entry.heater.front().volts.value_or(-1) << " V";
+    // The lock-in base is the one exception of the rule, and only at 7 and 14.
+    const bool lock_in_figure = type.rfind('7', 0) == 0 || type.rfind("14", 0) == 0;
+    if (entry.base == "loktal" && lock_in_figure && decoded.system == TypeSystem::kReceiving) {
+      EXPECT_TRUE(entry.heater.front().volts == 6.3 || entry.heater.front().volts == 12.6) << type;
     }
   }
 }
