@@ -1,12 +1,15 @@
 #include "cli/tube_command.h"
 
 #include "cli/talk.h"
+#include "cli/tube_files.h"
 
 #include "benchleaf/record/json.h"
+#include "benchleaf/report/tube_knowledge.h"
 #include "benchleaf/report/tubes.h"
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <cstdint>
 #include <map>
 #include <memory>
@@ -29,8 +32,38 @@ Result<std::vector<TubePlace>> WithDesignators(IndexReader& index, std::vector<F
       page->second = std::move(*record);
     }
     std::string designator = page->second ? DesignatorBeside(*page->second, sighting.sighting) : std::string();
-    places.push_back({std::move(sighting), std::move(designator)});
+    places.push_back({std::move(sighting), std::move(designator), ""});
   }
+  return places;
+}
+
+bool IsIn(const std::vector<TubePlace>& places, const FoundSighting& found) {
+  return std::any_of(places.begin(), places.end(), [&](const TubePlace& place) {
+    return place.found.place.file == found.place.file && place.found.place.page == found.place.page &&
+           place.found.sighting == found.sighting;
+  });
+}
+
+// Every place of the type, then those of the other names of the same tube that are not among them, by set.
+Result<std::vector<TubePlace>> Places(IndexReader& index, const std::string& type,
+                                      const std::vector<std::string>& other_names) {
+  auto found = index.Tube(type);
+  if (!found) return tl::unexpected<Error>(found.error());
+  auto places = WithDesignators(index, std::move(*found));
+  for (const std::string& name : other_names) {
+    if (!places) return places;
+    auto more = index.Tube(name);
+    if (!more) return tl::unexpected<Error>(more.error());
+    std::erase_if(*more, [&](const FoundSighting& one) { return IsIn(*places, one); });
+    auto beside = WithDesignators(index, std::move(*more));
+    if (!beside) return beside;
+    for (TubePlace& place : *beside) {
+      place.other_name = name;
+      places->push_back(std::move(place));
+    }
+  }
+  std::stable_sort(places->begin(), places->end(),
+                   [](const TubePlace& a, const TubePlace& b) { return a.found.place.set < b.found.place.set; });
   return places;
 }
 
@@ -49,22 +82,32 @@ std::string Summary(const std::vector<TubePlace>& places) {
 
 void SetUpTube(CLI::App& app, Job& job) {
   auto options = std::make_shared<TubeOptions>();
-  CLI::App* command = app.add_subcommand("tube", "Find every set that uses a tube type, in any of its forms");
-  command->add_option("TYPE", options->type, "The tube type: 6CB6 also finds 6CB6A")->required();
+  CLI::App* command = app.add_subcommand(
+      "tube", "Tell what a tube type is, and find every set that uses it, in any of its forms or names");
+  command->add_option("TYPE", options->type, "The tube type: 6CB6 also finds 6CB6A, 12AX7 also ECC83")->required();
   command->add_flag("--json", options->json, "One JSON object a line");
   AddIndexPlaceOptions(*command, options->places);
   command->footer(
       "Example:\n"
-      "  benchleaf tube 6CB6");
+      "  benchleaf tube 6CB6\n"
+      "Your own rows: tubes.tsv in the library's folder, in the form of benchleaf's tubes.tsv.");
   command->callback([options, &job] { job = [options](const Streams& s) { return RunTube(*options, s); }; });
 }
 
 ExitCode RunTube(const TubeOptions& options, const Streams& streams) {
+  const auto table = LoadTubes(options.places);
+  if (!table) return Stop(streams, table.error());
+  const std::vector<TubeKnowledge> known = KnowTube(options.type, *table);
+  // Said before the index is opened: it holds without one.
+  if (options.json) {
+    streams.out << KnowledgeJson(known);
+  } else {
+    streams.out << KnowledgeText(known, *table, LookOfOut(streams));
+  }
+
   auto index = OpenIndex(options.places);
   if (!index) return Stop(streams, index.error());
-  auto found = (*index)->Tube(options.type);
-  if (!found) return Stop(streams, found.error());
-  const auto places = WithDesignators(**index, std::move(*found));
+  const auto places = Places(**index, options.type, OtherNames(known));
   if (!places) return Stop(streams, places.error());
   if (places->empty()) {
     const auto near = (*index)->Suggest(options.type);
@@ -78,7 +121,7 @@ ExitCode RunTube(const TubeOptions& options, const Streams& streams) {
   if (options.json) {
     streams.out << TubesJson(options.type, *places) << Summary(*places);
   } else if (!places->empty()) {
-    streams.out << TubesText(options.type, *places, LookOfOut(streams));
+    streams.out << "\n" << TubesText(options.type, *places, LookOfOut(streams));
   }
   return places->empty() ? ExitCode::kNothingFound : ExitCode::kOk;
 }

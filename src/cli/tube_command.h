@@ -1,4 +1,4 @@
-// tube: every set that uses a tube type.
+// tube: what a tube type is, and every set that uses it.
 
 #ifndef BENCHLEAF_SRC_CLI_TUBE_COMMAND_H_
 #define BENCHLEAF_SRC_CLI_TUBE_COMMAND_H_

@@ -75,13 +75,14 @@ std::string TubesText(const std::string& asked, const std::vector<TubePlace>& pl
                {"where on the page", Column::Align::kLeft, Column::Fit::kWrap},
                {"reads", Column::Align::kLeft, Column::Fit::kWrap},
                {"sure", Column::Align::kRight},
-               {"match"}});
+               {"match"},
+               {"same as asked"}});
   for (const TubePlace& place : places) {
     const PagePlace& page = place.found.place;
     const Sighting& sighting = place.found.sighting;
     table.Add({page.set, sighting.text, place.designator, page.file, PageWords(page), std::string(Name(page.kind)),
                WhereOnPage(sighting.box), ReadAs(sighting), Sureness(sighting.confidence),
-               std::string(Name(place.found.match))});
+               std::string(Name(place.found.match)), place.other_name});
   }
   text += table.Render(look);
   text += "read as:";
@@ -100,6 +101,7 @@ std::string TubesJson(const std::string& asked, const std::vector<TubePlace>& pl
     SetPlace(object, place.found.place);
     SetSighting(object, place.found.sighting);
     object.Set("match", std::string(Name(place.found.match)));
+    if (!place.other_name.empty()) object.Set("other_name", place.other_name);
     lines += object.Dump() + "\n";
   }
   return lines;

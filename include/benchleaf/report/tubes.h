@@ -15,6 +15,7 @@ namespace benchleaf {
 struct TubePlace {
   FoundSighting found;
   std::string designator;  // empty when none stands next to it
+  std::string other_name;  // of the same tube, by which it was found: ECC83 for 12AX7; empty for the type asked for
 };
 
 // The designator that belongs to a tube type seen on a page: that of the parts-list row which holds it, else the

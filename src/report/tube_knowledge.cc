@@ -1,0 +1,189 @@
+#include "benchleaf/report/tube_knowledge.h"
+
+#include "benchleaf/record/json.h"
+#include "benchleaf/report/text.h"
+#include "benchleaf/tubes/tube_form.h"
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <sstream>
+#include <utility>
+
+namespace benchleaf {
+namespace {
+
+constexpr std::size_t kLabelWidth = 16;
+constexpr int kWidest = 100;  // of lines where the terminal does not say
+
+std::string Figure(double value) {
+  std::ostringstream text;
+  text << value;  // 6.3, 0.15: six significant digits, no noughts at the end
+  return text.str();
+}
+
+std::string HeaterWords(const TubeEntry& entry) {
+  if (entry.has_no_heater()) return "none";
+  std::string words;
+  for (const HeaterSupply& supply : entry.heater) {
+    if (!words.empty()) words += " or ";
+    words += supply.volts ? Figure(*supply.volts) + " V" : "volts not known to us";
+    words += supply.amps ? ", " + Figure(*supply.amps) + " A" : ", amps not known to us";
+  }
+  return words;
+}
+
+std::string Listed(const std::vector<std::string>& names) {
+  std::string text;
+  for (const std::string& name : names) text += (text.empty() ? "" : ", ") + name;
+  return text;
+}
+
+// "3CB6 (3.15 V, 0.6 A)".
+std::string WithHeaters(const std::vector<std::string>& names, const TubeTable& table) {
+  std::vector<std::string> described;
+  for (const std::string& name : names) {
+    const TubeEntry* entry = table.Find(name);
+    const std::string heater = entry != nullptr ? HeaterWords(*entry) : "";
+    described.push_back(heater.empty() ? name : name + " (" + heater + ")");
+  }
+  return Listed(described);
+}
+
+std::string NumberWords(const DecodedType& decoded) {
+  if (decoded.parts.empty()) return "says nothing by any standard that we know";
+  std::string words;
+  for (const TypePart& part : decoded.parts) {
+    words += words.empty() ? "" : "; ";
+    words += part.text.empty() ? part.meaning : part.text + ": " + part.meaning;
+  }
+  return words + (decoded.complete ? "" : "; the rest is not known to us");
+}
+
+void AddLine(std::string& text, const std::string& label, const std::string& value, const Look& look) {
+  if (value.empty()) return;
+  const int columns = look.columns > 0 ? look.columns : kWidest;
+  const int width = std::max(20, columns - static_cast<int>(kLabelWidth) - 2);
+  std::string front = "  " + label + std::string(kLabelWidth - label.size(), ' ');
+  for (const std::string& line : Wrapped(CleanText(value), width)) {
+    text += front + line + "\n";
+    front.assign(front.size(), ' ');
+  }
+}
+
+void AddEntry(std::string& text, const TubeKnowledge& tube, const TubeTable& table, const Look& look) {
+  const TubeEntry& entry = *tube.entry;
+  if (!tube.is_of_the_very_type()) {
+    AddLine(text, "row", "of " + entry.type + ": there is none for " + tube.decoded.type, look);
+  }
+  AddLine(text, "heater", HeaterWords(entry), look);
+  AddLine(text, "base", entry.base + (entry.basing.empty() ? "" : ", pins " + entry.basing), look);
+  AddLine(text, "equivalents", Listed(entry.equivalents), look);
+  AddLine(text, "served by", Listed(entry.served_by), look);
+  AddLine(text, "serves for", Listed(entry.serves_for), look);
+  AddLine(text, "industrial form", WithHeaters(entry.industrial, table), look);
+  AddLine(text, "a form of", WithHeaters(entry.version_of, table), look);
+  AddLine(text, "other heaters", WithHeaters(entry.variants, table), look);
+  if (!entry.variants.empty()) {
+    AddLine(text, "", "the same tube for another supply: only where its volts and amps fit the set", look);
+  }
+  AddLine(text, "service numbers", Listed(entry.service), look);
+  AddLine(text, "note", entry.note, look);
+  AddLine(text, "source", entry.source, look);
+}
+
+Json Names(const std::vector<std::string>& names) {
+  Json array = Json::Array();
+  for (const std::string& name : names) array.Add(name);
+  return array;
+}
+
+Json Known(const std::optional<double>& value) { return value ? Json(*value) : Json(); }
+
+Json ToJson(const TubeKnowledge& tube) {
+  Json number = Json::Array();
+  for (const TypePart& part : tube.decoded.parts) {
+    number.Add(Json::Object({{"part", part.text}, {"meaning", part.meaning}}));
+  }
+  Json object = Json::Object({{"type", "tube-type"},
+                              {"name", tube.decoded.type},
+                              {"system", std::string(Name(tube.decoded.system))},
+                              {"number", std::move(number)},
+                              {"number_complete", tube.decoded.complete},
+                              {"number_source", std::string(SourceOf(tube.decoded.system))},
+                              {"row", tube.entry != nullptr ? Json(tube.entry->type) : Json()}});
+  if (tube.entry == nullptr) return object;
+  const TubeEntry& entry = *tube.entry;
+  Json heater = Json::Array();
+  for (const HeaterSupply& supply : entry.heater) {
+    heater.Add(Json::Object({{"volts", Known(supply.volts)}, {"amps", Known(supply.amps)}}));
+  }
+  object.Set("class", entry.tube_class);
+  object.Set("heater", std::move(heater));
+  object.Set("base", entry.base);
+  object.Set("basing", entry.basing);
+  const std::array<std::pair<const char*, const std::vector<std::string>*>, 7> lists = {{
+      {"equivalents", &entry.equivalents},
+      {"heater_variants", &entry.variants},
+      {"served_by", &entry.served_by},
+      {"serves_for", &entry.serves_for},
+      {"industrial", &entry.industrial},
+      {"version_of", &entry.version_of},
+      {"service", &entry.service},
+  }};
+  for (const auto& [name, list] : lists) object.Set(name, Names(*list));
+  object.Set("note", entry.note);
+  object.Set("source", entry.source);
+  return object;
+}
+
+}  // namespace
+
+std::vector<TubeKnowledge> KnowTube(std::string_view asked, const TubeTable& table) {
+  std::vector<TubeKnowledge> tubes;
+  for (const std::string& name : TubeNames(asked)) {
+    TubeKnowledge tube;
+    tube.decoded = DecodeTubeType(name);
+    tube.entry = table.Find(tube.decoded.type);
+    if (tube.entry == nullptr) tube.entry = table.Find(TubeBase(tube.decoded.type));
+    tubes.push_back(std::move(tube));
+  }
+  return tubes;
+}
+
+std::vector<std::string> OtherNames(const std::vector<TubeKnowledge>& tubes) {
+  std::vector<std::string> names;
+  const auto add = [&](const std::string& name) {
+    const bool asked =
+        std::any_of(tubes.begin(), tubes.end(), [&](const TubeKnowledge& tube) { return tube.decoded.type == name; });
+    if (!asked && std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+  };
+  for (const TubeKnowledge& tube : tubes) {
+    if (tube.entry == nullptr) continue;
+    add(tube.entry->type);
+    for (const auto* list : {&tube.entry->equivalents, &tube.entry->service}) {
+      for (const std::string& name : *list) add(name);
+    }
+  }
+  return names;
+}
+
+std::string KnowledgeText(const std::vector<TubeKnowledge>& tubes, const TubeTable& table, const Look& look) {
+  std::string text;
+  for (const TubeKnowledge& tube : tubes) {
+    const std::string kind = tube.entry != nullptr ? tube.entry->tube_class : "no row in the tables of tube types";
+    text += Painted(CleanText(tube.decoded.type), Paint::kStrong, look) + ": " + CleanText(kind) + "\n";
+    if (tube.entry != nullptr) AddEntry(text, tube, table, look);
+    AddLine(text, "the number", NumberWords(tube.decoded), look);
+    if (!tube.decoded.parts.empty()) AddLine(text, "read by", std::string(SourceOf(tube.decoded.system)), look);
+  }
+  return text;
+}
+
+std::string KnowledgeJson(const std::vector<TubeKnowledge>& tubes) {
+  std::string lines;
+  for (const TubeKnowledge& tube : tubes) lines += ToJson(tube).Dump() + "\n";
+  return lines;
+}
+
+}  // namespace benchleaf
