@@ -65,7 +65,7 @@ std::string AssemblyAt(const Box& box, const std::vector<extract::ListPageRow>& 
 
 // On drawings, scraps of symbols read as designators, with little confidence. Below this more are wrong than right, and
 // what cannot be read is better said to be unread.
-constexpr double kLeastSureOnDrawings = 0.4;
+constexpr double kLeastSureOnDrawings = 0.3;
 
 }  // namespace
 

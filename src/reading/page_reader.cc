@@ -7,6 +7,7 @@
 #include "reading/string_reading.h"
 
 #include "benchleaf/clean/clean_page.h"
+#include "benchleaf/core/fnv.h"
 
 #include <algorithm>
 #include <utility>
@@ -28,7 +29,13 @@ std::vector<Word> ReadWhole(const CleanPage& page, Recognizer& recognizer) {
 
 }  // namespace
 
-std::string ReadingFingerprint() { return Recognizer::GeneralVersion() + " " + kMethod; }
+Result<std::string> ReadingFingerprint(const std::filesystem::path& config) {
+  Fnv model;
+  if (Result<void> added = model.AddFile(Recognizer::LetteringModel(config)); !added) {
+    return tl::unexpected(std::move(added.error()));
+  }
+  return Recognizer::GeneralVersion() + " lettering " + model.Hex() + " " + kMethod;
+}
 
 class PageReader::Impl {
  public:

@@ -38,12 +38,16 @@ Result<std::unique_ptr<Recognizer>> Recognizer::CreateGeneral() {
   return std::unique_ptr<Recognizer>(new Recognizer(std::move(engine)));
 }
 
+std::filesystem::path Recognizer::LetteringModel(const std::filesystem::path& config) {
+  return config / (std::string(kLettering) + ".traineddata");
+}
+
 Result<std::unique_ptr<Recognizer>> Recognizer::CreateForLettering(const std::filesystem::path& config) {
   auto engine = Open(config.c_str(), kLettering);
   if (!engine) {
-    return Fail(ErrorCode::kMissing, (config / kLettering).string() +
-                                         ".traineddata, the reader of drawings' lettering, is missing or damaged: "
-                                         "restore it from benchleaf's config folder");
+    return Fail(ErrorCode::kMissing, LetteringModel(config).string() +
+                                         ", the reader of drawings' lettering, is missing or damaged: restore it from "
+                                         "benchleaf's config folder");
   }
   return std::unique_ptr<Recognizer>(new Recognizer(std::move(engine)));
 }

@@ -36,6 +36,8 @@ class Recognizer {
   // Our own model for the lettering of drawings, `config`/lettering.traineddata. It reads ink that is no lettering as
   // kNoText. Fails with kMissing when the file is not there or cannot be used.
   static Result<std::unique_ptr<Recognizer>> CreateForLettering(const std::filesystem::path& config);
+  // The file of that model.
+  static std::filesystem::path LetteringModel(const std::filesystem::path& config);
   ~Recognizer();
   Recognizer(const Recognizer&) = delete;
   Recognizer& operator=(const Recognizer&) = delete;

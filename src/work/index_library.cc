@@ -65,7 +65,11 @@ class Run {
     if (!fingerprint) {
       return tl::unexpected(std::move(fingerprint.error()));
     }
-    terms_ = {ReadingFingerprint(), std::move(*fingerprint), options_.read_again};
+    Result<std::string> reading = ReadingFingerprint(options_.config);
+    if (!reading) {
+      return tl::unexpected(std::move(reading.error()));
+    }
+    terms_ = {std::move(*reading), std::move(*fingerprint), options_.read_again};
     Result<ScannedLibrary> library = ScanLibrary(options_.library);
     if (!library) {
       return tl::unexpected(std::move(library.error()));

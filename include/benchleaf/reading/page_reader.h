@@ -18,14 +18,15 @@ enum class ReadingMode {
   kPlain,  // only the whole page in one pass: for a page on which the full way crashed or ran out of time
 };
 
-// Names reader, its version, model and the settings; a page read under another fingerprint is read again.
-std::string ReadingFingerprint();
+// Names the readers, their versions, the model in `config` and the method; a page read under another fingerprint is
+// read again. Fails with kIo when the model cannot be read.
+Result<std::string> ReadingFingerprint(const std::filesystem::path& config);
 
 // Reads pages, one after the other. Holds the reader's models; make one a process and use it again. Not safe for use
 // by several threads.
 class PageReader {
  public:
-  // `config` is the folder with the project's data. Fails with kMissing when the language data is not installed.
+  // `config` is the folder with the project's data. Fails with kMissing when a reader's model is not there.
   static Result<std::unique_ptr<PageReader>> Create(const std::filesystem::path& config);
   ~PageReader();
   PageReader(const PageReader&) = delete;
