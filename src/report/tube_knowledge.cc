@@ -39,13 +39,13 @@ std::string Listed(const std::vector<std::string>& names) {
   return text;
 }
 
-// "3CB6 (3.15 V, 0.6 A)".
-std::string WithHeaters(const std::vector<std::string>& names, const TubeTable& table) {
+// The names, with the heaters of those that have another one than the tube asked for: "3CB6 (3.15 V, 0.6 A)".
+std::string WithHeaters(const std::vector<std::string>& names, const TubeEntry& asked, const TubeTable& table) {
   std::vector<std::string> described;
   for (const std::string& name : names) {
     const TubeEntry* entry = table.Find(name);
-    const std::string heater = entry != nullptr ? HeaterWords(*entry) : "";
-    described.push_back(heater.empty() ? name : name + " (" + heater + ")");
+    const bool other = entry != nullptr && !entry->heater.empty() && entry->heater != asked.heater;
+    described.push_back(other ? name + " (" + HeaterWords(*entry) + ")" : name);
   }
   return Listed(described);
 }
@@ -81,9 +81,9 @@ void AddEntry(std::string& text, const TubeKnowledge& tube, const TubeTable& tab
   AddLine(text, "equivalents", Listed(entry.equivalents), look);
   AddLine(text, "served by", Listed(entry.served_by), look);
   AddLine(text, "serves for", Listed(entry.serves_for), look);
-  AddLine(text, "industrial form", WithHeaters(entry.industrial, table), look);
-  AddLine(text, "a form of", WithHeaters(entry.version_of, table), look);
-  AddLine(text, "other heaters", WithHeaters(entry.variants, table), look);
+  AddLine(text, "industrial form", WithHeaters(entry.industrial, entry, table), look);
+  AddLine(text, "a form of", WithHeaters(entry.version_of, entry, table), look);
+  AddLine(text, "other heaters", WithHeaters(entry.variants, entry, table), look);
   if (!entry.variants.empty()) {
     AddLine(text, "", "the same tube for another supply: only where its volts and amps fit the set", look);
   }

@@ -10,21 +10,21 @@
 namespace benchleaf::tubes {
 namespace {
 
-// What users of a figure nearly always meet; handbook practice, from memory.
+// What a figure nearly always stands for; handbook practice, from memory.
 std::string UsualVolts(int figure) {
   switch (figure) {
     case 1:
-      return "1.25 V, 1.4 V or a 2 V cell";
+      return ": 1.25 V, 1.4 V or a 2 V cell";
     case 2:
-      return "mostly 2.5 V, in series strings 2.1 to 2.4 V";
+      return ", mostly 2.5 V, in series strings 2.1 to 2.4 V";
     case 5:
-      return "5 V in rectifiers, 4.7 or 5.6 V in series strings";
+      return ": 5 V in rectifiers, 4.7 or 5.6 V in series strings";
     case 6:
-      return "nearly always 6.3 V";
+      return ", nearly always 6.3 V";
     case 12:
-      return "nearly always 12.6 V";
+      return ", nearly always 12.6 V";
     default:
-      return "look it up: the figure is rounded";
+      return "";
   }
 }
 
@@ -59,7 +59,7 @@ void AddNumber(const NumberFirst& parts, DecodedType& decoded) {
     volts.low = lock_in;
     decoded.parts.push_back({number, "heater of about " + number + " V, or of " + usual + " with a lock-in base"});
   } else {
-    decoded.parts.push_back({number, "heater of about " + number + " V: " + UsualVolts(figure)});
+    decoded.parts.push_back({number, "heater of about " + number + " V" + UsualVolts(figure)});
   }
   decoded.heater_volts = volts;
 }

@@ -29,11 +29,11 @@ TEST(KnowledgeText, TellsRowThenNumberAndWhereBothComeFrom) {
             "  heater          6.3 V, 0.3 A\n"
             "  base            7-pin miniature, pins 7CM\n"
             "  served by       6CB6A\n"
-            "  industrial form 6676 (6.3 V, 0.3 A)\n"
+            "  industrial form 6676\n"
             "  other heaters   3CB6 (3.15 V, 0.6 A), 4CB6 (4.2 V, 0.45 A)\n"
             "                  the same tube for another supply: only where its volts and amps fit the set\n"
             "  source          RETMA/EIA registration, from memory\n"
-            "  the number      6: heater of about 6 V: nearly always 6.3 V; CB: order of registration, says\n"
+            "  the number      6: heater of about 6 V, nearly always 6.3 V; CB: order of registration, says\n"
             "                  nothing of the tube; 6: 6 elements with a connection, the heater counted as one\n"
             "  read by         RETMA standard ET-109-A, from memory\n");
 }
@@ -58,7 +58,7 @@ TEST(KnowledgeText, WritesBothWaysOfWiringAHeater) {
 }
 
 TEST(KnowledgeText, WarnsOfAnIndustrialFormThatDrawsMore) {
-  EXPECT_THAT(Text("12AX7"), HasSubstr("5751 (12.6 V, 0.175 A or 6.3 V, 0.35 A)"));
+  EXPECT_THAT(Text("12AX7"), HasSubstr("12AX7WA, 5751 (12.6 V, 0.175 A or 6.3 V, 0.35 A)"));
 }
 
 TEST(KnowTube, TakesEveryNameOfOneMarking) {

@@ -67,7 +67,7 @@ TEST(DecodeTubeType, KnowsWhoGaveTheNumberOut) {
 
 TEST(DecodeTubeType, ReadsReceivingTypes) {
   EXPECT_EQ(Read("6CB6"),
-            "6: heater of about 6 V: nearly always 6.3 V; CB: order of registration, says nothing of the tube; "
+            "6: heater of about 6 V, nearly always 6.3 V; CB: order of registration, says nothing of the tube; "
             "6: 6 elements with a connection, the heater counted as one");
   EXPECT_THAT(Read("6SN7GTB"), HasSubstr("GT: glass in a small straight bulb with an octal base; B: revision B"));
   EXPECT_THAT(Read("6SK7"), HasSubstr("no top cap"));
