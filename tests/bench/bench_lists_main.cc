@@ -1,10 +1,9 @@
-// Measures how many rows of invented parts lists are read rightly, at each grade of bad scan. Takes minutes, so it is
+// Measures how well invented parts lists are read, layout by layout, at each grade of bad scan. Takes minutes, so it is
 // no part of the tests.
 
 #include "bench/contest.h"
-#include "scan-maker/parts_list_page.h"
+#include "bench/list_pages.h"
 
-#include <cstdint>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -12,49 +11,65 @@
 namespace benchleaf::bench {
 namespace {
 
-using scanmaker::Grouping;
-using scanmaker::Lettering;
-using scanmaker::ListForm;
-using scanmaker::ListLayout;
-
-struct ListPage {
-  const char* name;
-  ListLayout layout;
-  Lettering lettering;
-  std::uint64_t seed;
-};
-
-// Two of each form; odd seeds without assemblies, even ones with.
-const std::vector<ListPage>& ListPages() {
-  static const std::vector<ListPage> kPages = {
-      {"columns", {ListForm::kColumns, 1, Grouping::kNone}, Lettering::kTypewriter, 301},
-      {"columns, two abreast", {ListForm::kColumns, 2, Grouping::kNone}, Lettering::kTypewriter, 302},
-      {"columns, quantities", {ListForm::kColumns, 1, Grouping::kThrough, true}, Lettering::kBook, 303},
-      {"leaders", {ListForm::kLeaders, 1, Grouping::kNone}, Lettering::kTypewriter, 304},
-      {"leaders, grouped", {ListForm::kLeaders, 1, Grouping::kDashes}, Lettering::kBook, 305},
-      {"ruled", {ListForm::kRuled, 1, Grouping::kNone, true}, Lettering::kTypewriter, 306},
-      {"ruled, grouped", {ListForm::kRuled, 1, Grouping::kDashes}, Lettering::kDrafting, 307},
-      {"designator last", {ListForm::kDesignatorLast, 1, Grouping::kNone}, Lettering::kTypewriter, 308},
-  };
-  return kPages;
+std::string Usage() {
+  std::string usage =
+      "bench_lists [OPTION VALUE]...\n"
+      "Recall and precision of designators, part numbers, tubes and whole rows (assembly, designator and part "
+      "number).\n"
+      "  --half dev|held-out               which parts and letterings; held-out is for final figures only (default "
+      "dev)\n"
+      "  --layout NAME                     may be given several times (default all)\n"
+      "  --words printed                   do not read: take the words as they were printed, so that only rules can "
+      "err\n"
+      "  --readings DIR                    keep what is read in the folder, and take it from there the next time\n"
+      "Layouts:";
+  for (const std::string& name : ListLayoutNames()) {
+    usage += " " + name;
+  }
+  return usage + "\n";
 }
 
-void Run(const ContestOptions& options) {
-  Contest contest(options);
-  for (const scanmaker::Grade grade : Grades(options)) {
-    for (const ListPage& page : ListPages()) {
-      contest.Add(scanmaker::MakeRandomPartsListPage(page.layout, page.lettering, page.seed), page.name, grade,
-                  page.seed);
+struct Options {
+  ContestOptions contest;
+  ListHalf half = ListHalf::kDevelopment;
+  std::vector<std::string> layouts;
+};
+
+Options Parse(const std::vector<std::string>& arguments) {
+  Options options;
+  options.contest.page_lines = true;
+  TakeAll(arguments, [&](std::string_view name, const std::string& value) {
+    if (name == "--half" && (value == "dev" || value == "held-out")) {
+      options.half = value == "dev" ? ListHalf::kDevelopment : ListHalf::kHeldOut;
+    } else if (name == "--layout") {
+      options.layouts.push_back(value);
+    } else if (name == "--words" && value == "printed") {
+      options.contest.printed = true;
+      options.contest.bare = false;
+      options.contest.grades = {scanmaker::Grade::kClean};
+    } else if (name == "--readings") {
+      options.contest.readings = value;
+    } else {
+      return Take(name, value, options.contest);
+    }
+    return true;
+  });
+  if (options.layouts.empty()) {
+    options.layouts = ListLayoutNames();
+  }
+  return options;
+}
+
+void Run(const Options& options) {
+  Contest contest(options.contest);
+  for (const scanmaker::Grade grade : Grades(options.contest)) {
+    for (const std::string& layout : options.layouts) {
+      const ListPage page = MakeListPage(layout, options.half);
+      contest.Add(page.made, page.name, grade, page.seed);
     }
     contest.FinishGrade();
   }
   contest.Finish();
-}
-
-ContestOptions Parse(const std::vector<std::string>& arguments) {
-  ContestOptions options;
-  TakeAll(arguments, [&](std::string_view name, const std::string& value) { return Take(name, value, options); });
-  return options;
 }
 
 }  // namespace
@@ -62,5 +77,5 @@ ContestOptions Parse(const std::vector<std::string>& arguments) {
 
 int main(int argc, char** argv) {
   using namespace benchleaf::bench;
-  return RunBench("bench_lists [OPTION VALUE]...\n", argc, argv, [](const auto& arguments) { Run(Parse(arguments)); });
+  return RunBench(Usage(), argc, argv, [](const auto& arguments) { Run(Parse(arguments)); });
 }

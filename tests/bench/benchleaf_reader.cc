@@ -26,14 +26,21 @@ BenchleafReader::BenchleafReader()
       rules_(OrThrow(Rules::Load(BENCHLEAF_SOURCE_DIR "/config"))) {}
 
 PageSeen BenchleafReader::See(const scanmaker::ScannedPage& page) {
-  const RasterPage raster{page.image, page.dpi, {}};
   const Stopwatch watch;
-  const PageReading reading = OrThrow(reader_->Read(raster, ReadingMode::kFull));
-  const std::vector<Sighting> sightings = ExtractSightings(reading, *rules_);
-  ListState state;
-  PageSeen seen;
-  seen.entries = ExtractEntries(reading, *rules_, state);
+  PageSeen seen = Extract(Read(page));
   seen.seconds = watch.Seconds();
+  return seen;
+}
+
+PageReading BenchleafReader::Read(const scanmaker::ScannedPage& page) {
+  return OrThrow(reader_->Read({page.image, page.dpi, {}}, ReadingMode::kFull));
+}
+
+PageSeen BenchleafReader::Extract(const PageReading& reading) const {
+  PageSeen seen;
+  ListState state;
+  const std::vector<Sighting> sightings = ExtractSightings(reading, *rules_);
+  seen.entries = ExtractEntries(reading, *rules_, state);
   for (const Word& word : reading.words)
     seen.words.push_back({word.text, ToScan(reading.frame, word.box), word.confidence});
   for (const Sighting& sighting : sightings) {

@@ -19,6 +19,9 @@ class BenchleafReader {
   BenchleafReader();
 
   PageSeen See(const scanmaker::ScannedPage& page);
+  // The two halves of See; the second takes no time.
+  PageReading Read(const scanmaker::ScannedPage& page);
+  PageSeen Extract(const PageReading& reading) const;
 
  private:
   std::unique_ptr<PageReader> reader_;

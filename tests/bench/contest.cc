@@ -1,6 +1,7 @@
 #include "bench/contest.h"
 
 #include "bench/one_thread.h"
+#include "bench/printed_reading.h"
 
 #include <cstdio>
 #include <exception>
@@ -94,6 +95,9 @@ int RunBench(const std::string& usage, int argc, char** argv,
 Contest::Contest(const ContestOptions& options)
     : verdicts_(options.verdicts),
       dump_(options.dump),
+      readings_(options.readings),
+      page_lines_(options.page_lines),
+      printed_(options.printed),
       bare_figures_(NewFigures("bare", false)),
       benchleaf_figures_(NewFigures("benchleaf", true)) {
   if (options.bare) {
@@ -119,10 +123,20 @@ void Contest::Add(const scanmaker::MadePage& made, const std::string& name, Grad
     Judge(page, grade, bare_->See(page), bare_figures_);
   }
   if (benchleaf_) {
-    const PageSeen seen = benchleaf_->See(page);
+    const std::string key = std::string(scanmaker::Name(grade)) + "-" + name + "-" + std::to_string(seed);
+    const PageSeen seen = SeenByBenchleaf(made, page, key);
     Judge(page, grade, seen, benchleaf_figures_);
     benchleaf_figures_.entries.Add(page.truth.entries, seen.entries);
   }
+}
+
+PageSeen Contest::SeenByBenchleaf(const scanmaker::MadePage& made, const scanmaker::ScannedPage& page,
+                                  const std::string& key) {
+  const Stopwatch watch;
+  PageSeen seen = benchleaf_->Extract(printed_ ? ReadingAsPrinted(made)
+                                               : readings_.Get(key, [&] { return benchleaf_->Read(page); }));
+  seen.seconds = watch.Seconds();
+  return seen;
 }
 
 void Contest::Judge(const scanmaker::ScannedPage& page, Grade grade, const PageSeen& seen, ReaderFigures& figures) {
@@ -137,6 +151,20 @@ void Contest::Judge(const scanmaker::ScannedPage& page, Grade grade, const PageS
     }
     verdicts_.Add({figures.grade, figures.reader, page.truth.file, one.kind}, verdict, seen.words);
   }
+  if (page_lines_) {
+    PrintPage(page, grade, seen, figures);
+  }
+}
+
+void Contest::PrintPage(const scanmaker::ScannedPage& page, Grade grade, const PageSeen& seen,
+                        const ReaderFigures& figures) const {
+  ReaderFigures one = NewFigures(figures.reader.c_str(), figures.states_confidence);
+  one.grade = scanmaker::Name(grade);
+  for (KindFigures& kind : one.kinds) {
+    kind.tally.Add(JudgeTerms(page.truth, kind.kind, TermsOf(seen, kind.kind)));
+  }
+  one.entries.Add(page.truth.entries, seen.entries);
+  Print(PageLine(page.truth.file, one));
 }
 
 void Contest::FinishGrade() {

@@ -6,6 +6,7 @@
 #include "bench/bare_tesseract.h"
 #include "bench/benchleaf_reader.h"
 #include "bench/figures.h"
+#include "bench/kept_readings.h"
 #include "bench/page_dump.h"
 #include "bench/scorer.h"
 #include "bench/verdict_list.h"
@@ -29,9 +30,12 @@ struct ContestOptions {
   std::vector<scanmaker::Grade> grades;
   bool bare = true;
   bool benchleaf = true;
-  std::string verdicts;  // file, or empty
-  std::string json;      // file, or empty
-  std::string dump;      // folder, or empty
+  std::string verdicts;     // file, or empty
+  std::string json;         // file, or empty
+  std::string dump;         // folder, or empty
+  bool page_lines = false;  // print a line for each page, too
+  bool printed = false;     // benchleaf reads nothing, but is given the words as they were printed
+  std::string readings;     // folder of KeptReadings, or empty
 };
 
 // The grades that were asked for.
@@ -72,8 +76,15 @@ class Contest {
  private:
   void Judge(const scanmaker::ScannedPage& page, scanmaker::Grade grade, const PageSeen& seen, ReaderFigures& figures);
 
+  void PrintPage(const scanmaker::ScannedPage& page, scanmaker::Grade grade, const PageSeen& seen,
+                 const ReaderFigures& figures) const;
+  PageSeen SeenByBenchleaf(const scanmaker::MadePage& made, const scanmaker::ScannedPage& page, const std::string& key);
+
   VerdictList verdicts_;
   PageDump dump_;
+  KeptReadings readings_;
+  bool page_lines_ = false;
+  bool printed_ = false;
   std::ofstream json_;
   std::optional<BareTesseract> bare_;
   std::optional<BenchleafReader> benchleaf_;

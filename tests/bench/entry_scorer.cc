@@ -15,7 +15,7 @@ template <class Row>
 Keys KeysOf(const std::vector<Row>& rows, bool with_number) {
   Keys keys;
   for (const Row& row : rows) {
-    if (!row.designator.empty()) {
+    if (!row.designator.empty() || (with_number && !row.part_number.empty())) {
       const std::string number = with_number ? "\t" + scanmaker::Canonical(row.part_number) : std::string();
       keys.push_back(scanmaker::Canonical(row.assembly) + "\t" + scanmaker::Canonical(row.designator) + number);
     }
@@ -41,11 +41,13 @@ void EntryTally::Add(const std::vector<scanmaker::TruthEntry>& truth, const std:
   listed += static_cast<int>(listed_keys.size());
   read += static_cast<int>(read_keys.size());
   right += Common(listed_keys, read_keys);
-  right_designator += Common(KeysOf(truth, false), KeysOf(entries, false));
+  const Keys listed_designator_keys = KeysOf(truth, false);
+  listed_designators += static_cast<int>(listed_designator_keys.size());
+  right_designator += Common(listed_designator_keys, KeysOf(entries, false));
 }
 
 double EntryTally::Recall() const { return Share(right, listed); }
 double EntryTally::Precision() const { return Share(right, read); }
-double EntryTally::DesignatorRecall() const { return Share(right_designator, listed); }
+double EntryTally::DesignatorRecall() const { return Share(right_designator, listed_designators); }
 
 }  // namespace benchleaf::bench

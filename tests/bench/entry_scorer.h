@@ -12,11 +12,13 @@
 namespace benchleaf::bench {
 
 // Sums over pages. An entry is right when assembly, designator and part number are all those of a row of the page; each
-// row counts once. Blanks within a part number and small letters are no difference.
+// row counts once. Blanks within a part number and small letters are no difference. Rows without a designator are known
+// by their part number alone.
 struct EntryTally {
   int listed = 0;  // parts that the pages list
-  int read = 0;    // entries with a designator that were read
+  int read = 0;    // entries that were read
   int right = 0;
+  int listed_designators = 0;
   int right_designator = 0;  // entries whose assembly and designator alone are right
 
   void Add(const std::vector<scanmaker::TruthEntry>& truth, const std::vector<Entry>& entries);

@@ -42,14 +42,22 @@ TEST(EntryScorerTest, WantsAssemblyDesignatorAndNumber) {
   }
 }
 
-TEST(EntryScorerTest, CountsEachRowOnceAndRowsWithoutDesignatorNever) {
+TEST(EntryScorerTest, CountsEachRowOnce) {
   EntryTally tally;
-  tally.Add({Listed("C1", "1"), Listed("C2", "2"), Listed("", "3")}, {Read("C1", "1"), Read("C1", "1"), Read("", "3")});
+  tally.Add({Listed("C1", "1"), Listed("C2", "2")}, {Read("C1", "1"), Read("C1", "1")});
   EXPECT_EQ(tally.listed, 2);
   EXPECT_EQ(tally.read, 2);
   EXPECT_EQ(tally.right, 1);
   EXPECT_DOUBLE_EQ(tally.Recall(), 0.5);
   EXPECT_DOUBLE_EQ(tally.Precision(), 0.5);
+}
+
+TEST(EntryScorerTest, KnowsRowsWithoutDesignatorByTheirPartNumber) {
+  EntryTally tally;
+  tally.Add({Listed("C1", "1"), Listed("", "3"), Listed("", "4")}, {Read("C1", "1"), Read("", "3"), Read("", "5")});
+  EXPECT_EQ(tally.listed, 3);
+  EXPECT_EQ(tally.right, 2);
+  EXPECT_DOUBLE_EQ(tally.DesignatorRecall(), 1) << "of the one row that has a designator";
 }
 
 TEST(EntryScorerTest, IsZeroWithoutRows) {

@@ -40,6 +40,9 @@ std::string TableHead();
 // A line a kind that stands on the pages, and one for the rows of parts lists where there are any.
 std::string TableLines(const ReaderFigures& figures);
 
+// One page in one line: how many of each kind stand there, recall/precision of each, and of whole rows.
+std::string PageLine(const std::string& page, const ReaderFigures& figures);
+
 // How `figures` compare with `bare`; empty when `bare` found no designator.
 std::string RatioLine(const ReaderFigures& figures, const ReaderFigures& bare);
 

@@ -53,6 +53,16 @@ std::string TableLines(const ReaderFigures& figures) {
   return lines;
 }
 
+std::string PageLine(const std::string& page, const ReaderFigures& figures) {
+  std::string line = Formatted("%-8s %-10s %-24s", figures.grade.c_str(), figures.reader.c_str(), page.c_str());
+  for (const KindFigures& one : figures.kinds) {
+    line += Formatted("  %s %d %.3f/%.3f", one.kind.c_str(), one.tally.on_pages(), one.tally.Recall(),
+                      one.tally.Precision());
+  }
+  const EntryTally& rows = figures.entries;
+  return line + Formatted("  row %d %.3f/%.3f\n", rows.listed, rows.Recall(), rows.Precision());
+}
+
 std::string RatioLine(const ReaderFigures& figures, const ReaderFigures& bare) {
   const double found = bare.Recall("designator");
   if (found == 0 || bare.seconds == 0) {

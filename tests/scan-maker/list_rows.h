@@ -15,15 +15,21 @@ struct ListRow {
   bool assembly_heading = false;
   std::string assembly;            // in force for the row
   std::vector<Token> designators;  // pieces between which the cell may be broken: "C4,", "5,", "8-10"
-  std::vector<std::string> parts;  // each designator by itself
+  std::vector<std::string> parts;  // each designator by itself; one empty text for a row without designators
   std::vector<Token> description;
   std::string description_text;
-  std::string part_number;
+  Token number;               // as printed; without text where none is
+  std::string part_number;    // the one that holds for the row, printed here or above
+  std::vector<Token> makers;  // other makers' numbers, some without text
+  std::string item;           // its number, in lists by items
   std::string quantity;
   std::string value;  // canonical
 };
 
 std::vector<ListRow> RowsOf(const std::vector<ListSection>& sections, const ListLayout& layout);
+
+// Rows of mechanical parts, which have no designators.
+std::vector<ListRow> HardwareRows(const ListLayout& layout, int count);
 
 }  // namespace benchleaf::scanmaker
 

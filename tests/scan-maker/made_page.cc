@@ -25,6 +25,10 @@ MadePage Laid(const MadePage& page, int degrees) {
     term.box = TurnedBox(term.box, degrees, page.image.width, page.image.height);
     term.turn = (term.turn + degrees) % 360;
   }
+  for (PrintedText& text : laid.printed) {
+    text.box = TurnedBox(text.box, degrees, page.image.width, page.image.height);
+    text.turn = (text.turn + degrees) % 360;
+  }
   for (MadeEntry& entry : laid.entries) {
     entry.box = TurnedBox(entry.box, degrees, page.image.width, page.image.height);
   }

@@ -36,12 +36,20 @@ struct MadeEntry {
   Box box;
 };
 
+// Letters as they were put down at once: a word, or a term with the spaces in it. Box in px of the clean page.
+struct PrintedText {
+  std::string text;
+  Box box;
+  int turn = 0;
+};
+
 struct MadePage {
   GreyImage image;  // at kMadeDpi
   std::string kind;
   std::string printed_number;
   std::vector<MadeTerm> terms;
   std::vector<MadeEntry> entries;
+  std::vector<PrintedText> printed;
 };
 
 // A page as it comes from the scanner. `truth.file` and `truth.page` are left for whoever writes the file.

@@ -124,7 +124,13 @@ INSTANTIATE_TEST_SUITE_P(
         LayoutCase{"RuledAbreast", {ListForm::kRuled, 2, Grouping::kThrough, true, true, 1}, Lettering::kBook},
         LayoutCase{"LeadersAbreast", {ListForm::kLeaders, 2, Grouping::kNone, false, true, 1}, Lettering::kTypewriter},
         LayoutCase{
-            "DesignatorLast", {ListForm::kDesignatorLast, 1, Grouping::kDashes, true, true, 0.7}, Lettering::kSimplex}),
+            "DesignatorLast", {ListForm::kDesignatorLast, 1, Grouping::kDashes, true, true, 0.7}, Lettering::kSimplex},
+        LayoutCase{"NumberFirst", {.form = ListForm::kNumberFirst, .sockets = true}, Lettering::kDrafting},
+        LayoutCase{"ClassTables", {.abreast = 2, .class_tables = true, .text_above = true}, Lettering::kBook},
+        LayoutCase{"Makers",
+                   {.class_tables = true, .makers = 5, .wording = Wording::kTerse, .numbers = NumberForm::kSpaced},
+                   Lettering::kBook},
+        LayoutCase{"Spaced", {.lettered_sections = true, .spaced_designators = true}, Lettering::kTypewriter}),
     [](const testing::TestParamInfo<LayoutCase>& tested) { return tested.param.name; });
 
 TEST(PartsListPagesTest, GoesOnOverPagesWithoutLosingAPart) {

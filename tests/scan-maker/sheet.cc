@@ -77,6 +77,7 @@ cairo_t* Sheet::cairo() const { return surface_->cairo; }
 
 Box Sheet::Put(double x, double y, const Token& token, const TextStyle& style, int turn) {
   const Box box = DrawText(cairo(), x, y, token.text, style, turn);
+  printed_.push_back({token.text, box, turn});
   for (const std::string& term : token.terms) {
     terms_.push_back({token.kind, term, box, turn});
   }
@@ -127,6 +128,7 @@ MadePage Sheet::Take(const std::string& kind, const std::string& printed_number)
   page.printed_number = printed_number;
   page.terms = std::exchange(terms_, {});
   page.entries = std::exchange(entries_, {});
+  page.printed = std::exchange(printed_, {});
   page.image = GreyImage(width_, height_);
   cairo_surface_flush(surface_->surface);
   const unsigned char* ink = cairo_image_surface_get_data(surface_->surface);

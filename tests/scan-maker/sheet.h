@@ -75,6 +75,7 @@ class Sheet {
   std::unique_ptr<Surface> surface_;
   std::vector<MadeTerm> terms_;
   std::vector<MadeEntry> entries_;
+  std::vector<PrintedText> printed_;
 };
 
 // The width of a row as PutRow letters it, px.
