@@ -46,6 +46,23 @@ bool MayJoin(const Piece& left, const Piece& right, double cap, const Rules::Tab
   return IsAlnum(right.text.front()) && !IsUpper(right.text.front()) && gap < (letters ? 1.2 : 0.3);
 }
 
+// Whether the pieces from the class letter up to this one are a designator whose letters are spaced out: R 1 2.
+bool IsSpacedOut(const std::vector<Piece>& pieces, std::size_t from, std::size_t at, double cap,
+                 const Rules::Tables& tables) {
+  constexpr double kLetterSpace = 1.7;
+  constexpr std::size_t kMostFigures = 4;
+  if (at - from > kMostFigures || !IsDesignatorClass(pieces[from].text, tables)) {
+    return false;
+  }
+  for (std::size_t i = from + 1; i <= at; ++i) {
+    if (pieces[i].text.size() != 1 || !IsDigit(pieces[i].text.front()) ||
+        Gap(pieces[i - 1], pieces[i]) > kLetterSpace * cap) {
+      return false;
+    }
+  }
+  return true;
+}
+
 // The text with words between made signs, so that R1 THRU R8 becomes R1-R8.
 std::string CellText(const std::vector<Piece>& pieces, std::size_t from, std::size_t count, double cap,
                      const Rules::Tables& tables, const CellColumn& column) {
@@ -119,7 +136,8 @@ std::optional<DesignatorCell> DesignatorCellAt(const std::vector<Piece>& pieces,
   auto wider = FromWiderReading(pieces, from, tables, column);
   std::size_t most = 1;
   while (from + most < pieces.size() && most < kMostPieces &&
-         MayJoin(pieces[from + most - 1], pieces[from + most], cap, tables, column)) {
+         (MayJoin(pieces[from + most - 1], pieces[from + most], cap, tables, column) ||
+          IsSpacedOut(pieces, from, from + most, cap, tables))) {
     ++most;
   }
   for (std::size_t count = most; count > 0; --count) {

@@ -36,6 +36,13 @@ std::vector<PageTerm> TermsOfRows(const std::vector<extract::ListPageRow>& rows)
       term.confidence = row.fields.part_confidence;
       terms.push_back(term);
     }
+    for (const extract::PartCell& other : row.fields.other_parts) {
+      term.term = {TermKind::kPartNumber, other.text, 1};
+      term.read = other.text;
+      term.box = other.box;
+      term.confidence = other.confidence;
+      terms.push_back(term);
+    }
   }
   return terms;
 }

@@ -1,5 +1,7 @@
 #include "extract/list_table.h"
 
+#include "extract/list_words.h"
+
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -24,12 +26,23 @@ struct Column {
   int left = 0;                  // px
 };
 
+// Whether a piece belongs to the words before it: SAME AS R4, SOCKET FOR V1. A typewriter's spaces are wide.
+bool IsMention(const std::vector<Piece>& pieces, std::size_t at, double cap, const Rules::Tables& tables) {
+  constexpr double kWideSpace = 2;
+  if (at == 0 || Gap(pieces[at - 1], pieces[at]) > kWideSpace * cap) {
+    return false;
+  }
+  const std::string before = ListWord(pieces[at - 1].text);
+  const std::vector<std::string> phrase = {at > 1 ? ListWord(pieces[at - 2].text) : std::string(), before};
+  return HasRole(before, ListRole::kPreposition, tables) || PhraseAt(phrase, 0, ListRole::kSame, tables) == 2;
+}
+
 std::vector<Candidate> Candidates(const std::vector<Line>& lines, double cap, const Rules::Tables& tables) {
   std::vector<Candidate> candidates;
   for (std::size_t line = 0; line < lines.size(); ++line) {
     const auto& pieces = lines[line].pieces;
     for (std::size_t at = 0; at < pieces.size(); ++at) {
-      if (!BeginsColumn(pieces, at, cap)) {
+      if (!BeginsColumn(pieces, at, cap) || IsMention(pieces, at, cap, tables)) {
         continue;
       }
       if (const auto cell = DesignatorCellAt(pieces, at, cap, tables)) {

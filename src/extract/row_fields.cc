@@ -1,5 +1,6 @@
 #include "extract/row_fields.h"
 
+#include "extract/code_columns.h"
 #include "extract/list_words.h"
 #include "extract/part_column.h"
 #include "extract/plain_text.h"
@@ -9,6 +10,7 @@
 #include <charconv>
 #include <cmath>
 #include <cstddef>
+#include <optional>
 
 namespace benchleaf::extract {
 namespace {
@@ -136,6 +138,34 @@ std::string Tidy(std::string text) {
   return start == std::string::npos ? std::string() : text.substr(start);
 }
 
+// Whether a row is for the next section of the part that the row above it has a section of: C1B below C1A.
+bool IsNextSection(const ListRow& above, const ListRow& row) {
+  if (above.designators.size() != 1 || row.designators.size() != 1) {
+    return false;
+  }
+  const Designator& before = above.designators.front();
+  const Designator& own = row.designators.front();
+  return !before.suffix.empty() && before.letters == own.letters && before.number == own.number &&
+         own.suffix.size() == 1 && own.suffix.front() == before.suffix.front() + 1;
+}
+
+// The row's own part number, taken out of the codes of the row: what the column of part numbers has, or the first code
+// where a column of codes that is as full stands in front of it.
+std::optional<PartCell> TakePart(std::optional<PartCell> found, const CodeColumns& columns,
+                                 std::vector<PartCell>& codes) {
+  const auto same = [&](const PartCell& code) {
+    return found && code.line == found->line && code.from < found->from + found->count &&
+           found->from < code.from + code.count;
+  };
+  const bool first_code = !codes.empty() && columns.InFullColumn(codes.front()) && !same(codes.front()) &&
+                          (!found || codes.front().box.x < found->box.x);
+  if (first_code) {
+    found = codes.front();
+  }
+  std::erase_if(codes, same);
+  return found;
+}
+
 }  // namespace
 
 std::vector<RowFields> FieldsOf(const TableRows& table, double cap, const Rules::Tables& tables) {
@@ -148,12 +178,14 @@ std::vector<RowFields> FieldsOf(const TableRows& table, double cap, const Rules:
     }
   }
   const PartColumn column(plain, cap, tables);
+  const CodeColumns codes(plain, cap, tables);
   const int quantity_left = QuantityLeft(plain, cap);
 
   std::vector<RowFields> all;
   for (const ListRow& row : plain.rows) {
     RowFields fields;
-    const auto part = column.Find(row);
+    fields.other_parts = codes.Find(row);
+    const auto part = TakePart(column.Find(row), codes, fields.other_parts);
     if (part) {
       fields.part_number = part->text;
       fields.part_box = part->box;
@@ -163,7 +195,10 @@ std::vector<RowFields> FieldsOf(const TableRows& table, double cap, const Rules:
     for (std::size_t line = 0; line < row.lines.size(); ++line) {
       const auto& pieces = row.lines[line];
       for (std::size_t i = 0; i < pieces.size(); ++i) {
-        if (part && part->line == line && i >= part->from && i < part->from + part->count) {
+        const auto holds = [&](const PartCell& cell) {
+          return cell.line == line && i >= cell.from && i < cell.from + cell.count;
+        };
+        if ((part && holds(*part)) || std::any_of(fields.other_parts.begin(), fields.other_parts.end(), holds)) {
           continue;
         }
         const bool quantity = quantity_left >= 0 && fields.quantity.empty() && IsSmallNumber(pieces[i].text) &&
@@ -180,6 +215,10 @@ std::vector<RowFields> FieldsOf(const TableRows& table, double cap, const Rules:
       text += (text.empty() ? "" : " ") + piece.text;
     }
     fields.description = Tidy(text);
+    if (fields.part_number.empty() && !all.empty() && IsNextSection(plain.rows[all.size() - 1], row)) {
+      fields.part_number = all.back().part_number;  // one can, one number
+      fields.part_confidence = all.back().part_confidence;
+    }
     fields.value = ValueOf(description, row.designators.empty() ? "" : row.designators.front().letters);
     all.push_back(std::move(fields));
   }

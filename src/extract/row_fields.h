@@ -4,6 +4,7 @@
 #define BENCHLEAF_SRC_EXTRACT_ROW_FIELDS_H_
 
 #include "extract/list_rows.h"
+#include "extract/part_column.h"
 #include "extract/rule_tables.h"
 
 #include <string>
@@ -14,8 +15,9 @@ namespace benchleaf::extract {
 struct RowFields {
   std::string description;
   std::string part_number;
-  Box part_box;                // empty when there is no part number
-  double part_confidence = 0;  // of reading and form, 0 to 1
+  Box part_box;                       // empty when there is no part number
+  double part_confidence = 0;         // of reading and form, 0 to 1
+  std::vector<PartCell> other_parts;  // other makers' numbers
   std::string quantity;
   std::string value;  // canonical
 };

@@ -33,9 +33,9 @@ double ShareOf(ListCell cell, const ListLayout& layout) {
     case ListCell::kDesignator:
       return crowded ? 0.12 : (narrow ? 0.19 : 0.16);
     case ListCell::kNumber:
-      return crowded ? 0.15 : (narrow ? 0.29 : 0.22);
+      return crowded ? (narrow ? 0.18 : 0.15) : (narrow ? 0.29 : 0.22);
     case ListCell::kMaker:
-      return 0.1;
+      return narrow ? 0.17 : 0.1;
     case ListCell::kQuantity:
       return narrow ? 0.11 : 0.08;
     case ListCell::kDescription:
