@@ -51,7 +51,7 @@ bool IsSpacedOut(const std::vector<Piece>& pieces, std::size_t from, std::size_t
                  const Rules::Tables& tables) {
   constexpr double kLetterSpace = 1.7;
   constexpr std::size_t kMostFigures = 4;
-  if (at - from > kMostFigures || !IsDesignatorClass(pieces[from].text, tables)) {
+  if (at - from > kMostFigures || !IsDesignatorClass(Upper(pieces[from].text), tables)) {
     return false;
   }
   for (std::size_t i = from + 1; i <= at; ++i) {
@@ -99,6 +99,52 @@ std::size_t CellLength(const std::vector<Piece>& pieces, std::size_t from, const
   return count;
 }
 
+// Where a reading of one piece stands that spells more than the piece: as much longer as it has more characters, up to
+// the piece that follows the cell.
+Box BoxOfReading(const std::vector<Piece>& pieces, std::size_t from, std::size_t count, std::size_t owner,
+                 const std::string& reading) {
+  Box box = Joined(pieces, from, count).box;
+  const Piece& piece = pieces[owner];
+  if (reading.size() > piece.text.size()) {
+    const double width = static_cast<double>(piece.box.width) / static_cast<double>(piece.text.size());
+    int right = piece.box.x + static_cast<int>(width * static_cast<double>(reading.size()));
+    if (from + count < pieces.size()) {
+      right = std::min(right, pieces[from + count].box.x);
+    }
+    box.width = std::max(box.right(), right) - box.x;
+  }
+  return box;
+}
+
+// A list of which single numbers cannot be made out: the others still stand there. C14,17,35,3%,41 gives four.
+std::optional<DesignatorCell> FromSpoiledList(const std::vector<Piece>& pieces, std::size_t from, std::size_t count,
+                                              double cap, const Rules::Tables& tables, const CellColumn& column) {
+  const std::string text = WithoutEdges(CellText(pieces, from, count, cap, tables, column));
+  std::vector<Designator> designators;
+  std::size_t spoiled = 0;
+  for (std::size_t start = 0; start <= text.size();) {
+    const std::size_t end = std::min(text.find(',', start), text.size());
+    const Designator* before = designators.empty() ? nullptr : &designators.back();
+    auto item = ExpandDesignators(std::string_view(text).substr(start, end - start), tables, RangeStyle::kList, before);
+    if (!item && designators.empty()) {
+      return std::nullopt;
+    }
+    if (item) {
+      designators.insert(designators.end(), item->begin(), item->end());
+    } else {
+      ++spoiled;
+    }
+    start = end + 1;
+  }
+  if (designators.size() < 2 || spoiled == 0 || spoiled * 2 > designators.size()) {
+    return std::nullopt;
+  }
+  for (Designator& designator : designators) {
+    designator.sure *= kAlternative;
+  }
+  return DesignatorCell{std::move(designators), from, count, Joined(pieces, from, count).box};
+}
+
 // What a reader made of the whole cell where the pieces hold parts of it: "C1" and "11" beside "C1,2,11".
 std::optional<DesignatorCell> FromWiderReading(const std::vector<Piece>& pieces, std::size_t from,
                                                const Rules::Tables& tables, const CellColumn& column) {
@@ -111,7 +157,8 @@ std::optional<DesignatorCell> FromWiderReading(const std::vector<Piece>& pieces,
         for (Designator& designator : *designators) {
           designator.sure *= kAlternative;
         }
-        widest = DesignatorCell{std::move(*designators), from, count};
+        widest =
+            DesignatorCell{std::move(*designators), from, count, BoxOfReading(pieces, from, count, i, alternative)};
       }
     }
   }
@@ -123,7 +170,7 @@ std::optional<DesignatorCell> FromAlternatives(const std::vector<Piece>& pieces,
   for (const std::string& alternative : pieces[from].alternatives) {
     if (auto designator = ParseDesignator(Trimmed(alternative), tables)) {
       designator->sure *= kAlternative;
-      return DesignatorCell{{*designator}, from, 1};
+      return DesignatorCell{{*designator}, from, 1, pieces[from].box};
     }
   }
   return std::nullopt;
@@ -155,8 +202,11 @@ std::optional<DesignatorCell> DesignatorCellAt(const std::vector<Piece>& pieces,
       if (wider && wider->designators.size() > designators->size()) {
         return wider;
       }
-      return DesignatorCell{std::move(*designators), from, count};
+      return DesignatorCell{std::move(*designators), from, count, Joined(pieces, from, count).box};
     }
+  }
+  if (!wider) {
+    wider = FromSpoiledList(pieces, from, most, cap, tables, column);
   }
   return wider ? wider : FromAlternatives(pieces, from, tables);
 }

@@ -41,6 +41,13 @@ std::optional<std::vector<Item>> Items(std::string_view text, RangeStyle style) 
   return items;
 }
 
+// A stroke or ring for the first figure, figures behind it.
+bool BeginsWithStroke(const std::string& item) {
+  constexpr std::string_view kStrokes = "iIloO";
+  return item.size() > 1 && kStrokes.find(item.front()) != std::string_view::npos &&
+         item.find_first_not_of("0123456789", 1) == std::string::npos;
+}
+
 // What an item that is no whole designator means behind `before`: a number takes over the letters, a letter alone
 // takes over the number.
 std::optional<Designator> Inherited(const std::string& item, const Designator& before, const Rules::Tables& tables) {
@@ -49,7 +56,7 @@ std::optional<Designator> Inherited(const std::string& item, const Designator& b
     section.suffix = item;
     return section;
   }
-  if (!IsDigit(item.front()) && item.front() != 'l' && item.front() != 'I' && item.front() != 'O') {
+  if (!IsDigit(item.front()) && !BeginsWithStroke(item)) {
     return std::nullopt;
   }
   auto taken = RepairDesignator(before.letters + item, tables, LoneStrokes::kRefuse);
@@ -110,10 +117,14 @@ std::optional<std::vector<Designator>> ExpandDesignators(std::string_view plain,
   std::vector<Designator> designators;
   for (const Item& item : *items) {
     const Designator* before = designators.empty() ? previous : &designators.back();
-    auto whole = RepairDesignator(item.text, tables, lone_strokes);
-    const bool inherited = !whole;
+    // Behind C2 an "i4" is 14 rather than a part of another class.
+    const bool stroke = before != nullptr && before->letters != "I" && BeginsWithStroke(item.text);
+    auto whole = stroke ? Inherited(item.text, *before, tables) : std::nullopt;
+    bool inherited = whole.has_value();
+    whole = whole ? whole : RepairDesignator(item.text, tables, lone_strokes);
     if (!whole && before != nullptr) {
       whole = Inherited(item.text, *before, tables);
+      inherited = true;
     }
     if (!whole) {
       return std::nullopt;

@@ -4,7 +4,9 @@
 #include "extract/list_heading.h"
 #include "extract/list_pieces.h"
 #include "extract/list_table.h"
+#include "extract/part_agreement.h"
 #include "extract/plain_text.h"
+#include "extract/run_together.h"
 
 #include <algorithm>
 #include <cstddef>
@@ -106,8 +108,10 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
     for (const ListTable& table : band.tables) {
       lines += table.lines.size();
       TableRows table_rows = RowsOf(table, cap, tables, in_force);
+      CutRunTogether(table_rows.rows);
       RepairByNumbering(table_rows.rows, tables);
       std::vector<RowFields> fields = FieldsOf(table_rows, cap, tables);
+      AgreeOnParts(table_rows.rows, fields);
       for (std::size_t i = 0; i < fields.size(); ++i) {
         rows.push_back({std::move(table_rows.rows[i]), std::move(fields[i])});
       }

@@ -78,8 +78,10 @@ class RowBuilder {
           return cell;
         }
         const Designator* last = LastDesignator();
+        const bool own_row = last != nullptr && IsRowOfItsOwn(line);
         if (last != nullptr && open_ && Near(line) &&
-            (wants_more_ || line.pieces.size() == 1 || CountsOn(line.pieces[at], *last))) {
+            (wants_more_ || line.pieces.size() == 1 ||
+             CountsOn(line.pieces[at], own_row ? result_.rows.back().designators.front() : *last))) {
           if (auto cell =
                   DesignatorCellAt(line.pieces, at, cap_, tables_, {last, LoneStrokes::kRefuse, CellsRight()})) {
             return cell;
@@ -88,6 +90,12 @@ class RowBuilder {
       }
     }
     return std::nullopt;
+  }
+
+  // Whether a line that begins with numbers alone is a new row whose letter was lost: it has a part number, as the row
+  // above has.
+  bool IsRowOfItsOwn(const Line& line) const {
+    return !result_.rows.empty() && HasPartNumber(line.pieces) && RowHasPartNumber(result_.rows.back());
   }
 
   // Where the designators' cells end at the latest.
@@ -110,6 +118,13 @@ class RowBuilder {
     return !text.empty() && IsDigit(text.front()) && text.find_first_not_of("0123456789,-ilIOo") == std::string::npos;
   }
 
+  // "17,21" with figures of at most four: no part number.
+  static bool IsShortNumberList(const std::string& text) {
+    constexpr std::size_t kMostFigures = 4;
+    const std::size_t end = std::min(text.find(','), text.size());
+    return IsNumberList(text) && text.find('-') == std::string::npos && end <= kMostFigures;
+  }
+
   const Designator* LastDesignator() const {
     return result_.rows.empty() || result_.rows.back().designators.empty() ? nullptr
                                                                            : &result_.rows.back().designators.back();
@@ -123,7 +138,7 @@ class RowBuilder {
   bool GoesOn(const Line& line, const DesignatorCell& cell) {
     const bool alone = cell.count == line.pieces.size();
     const bool only_numbers = IsDigit(Trimmed(line.pieces[cell.from].text).front());
-    if (result_.rows.empty() || !open_ || !Near(line) ||
+    if (result_.rows.empty() || !open_ || !Near(line) || IsRowOfItsOwn(line) ||
         !(wants_more_ || (alone && only_numbers) || (only_numbers && LastDesignator() != nullptr))) {
       return false;
     }
@@ -140,7 +155,7 @@ class RowBuilder {
     row.designators.insert(row.designators.end(), more.begin(), more.end());
     const Piece text = Joined(line.pieces, cell.from, cell.count);
     row.designator_text += " " + text.read;
-    row.designator_box = Union(row.designator_box, text.box);
+    row.designator_box = Union(row.designator_box, cell.box);
     NoteEnd(line.pieces[cell.from + cell.count - 1]);
     AddLine(row, line, cell.from, cell.count);
     return true;
@@ -151,7 +166,7 @@ class RowBuilder {
     row.designators = cell.designators;
     const Piece text = Joined(line.pieces, cell.from, cell.count);
     row.designator_text = text.read;
-    row.designator_box = text.box;
+    row.designator_box = cell.box;
     row.designator_confidence = text.confidence;
     row.assembly = assembly_;
     // The row of an assembly's own part heads the rows of what is on it.
@@ -177,7 +192,7 @@ class RowBuilder {
     }
     Designator section = *last;
     section.suffix = letter;
-    AddRow(line, DesignatorCell{{section}, 0, 1}, {});
+    AddRow(line, DesignatorCell{{section}, 0, 1, line.pieces.front().box}, {});
     return true;
   }
 
@@ -321,22 +336,33 @@ class RowBuilder {
     return std::any_of(row.lines.begin(), row.lines.end(), [&](const auto& line) { return HasPartNumber(line); });
   }
 
-  // The left edge at which most rows go on behind their designators.
+  // The left edge at which most rows go on behind their designators. Numbers that lost their comma stand in front of
+  // it.
   int DescriptionLeft() const {
     std::vector<int> lefts;
     for (const Line& line : table_.lines) {
       if (const auto cell = FindCell(line)) {
-        const std::size_t next = table_.order == ColumnOrder::kDesignatorLast ? 0 : cell->from + cell->count;
+        std::size_t next = table_.order == ColumnOrder::kDesignatorLast ? 0 : cell->from + cell->count;
+        while (next < line.pieces.size() && next != cell->from && IsShortNumberList(Trimmed(line.pieces[next].text))) {
+          ++next;
+        }
         if (next < line.pieces.size() && next != cell->from) {
           lefts.push_back(line.pieces[next].box.x);
         }
       }
     }
-    if (lefts.empty()) {
-      return 0;
-    }
     std::sort(lefts.begin(), lefts.end());
-    return lefts[lefts.size() / 4];
+    int best = 0;
+    std::size_t most = 0;
+    for (std::size_t i = 0; i < lefts.size(); ++i) {
+      const auto near = std::count_if(lefts.begin(), lefts.end(),
+                                      [&](int left) { return left >= lefts[i] && left <= lefts[i] + 1.5 * cap_; });
+      if (static_cast<std::size_t>(near) > most) {
+        most = static_cast<std::size_t>(near);
+        best = lefts[i];
+      }
+    }
+    return best;
   }
 
   const ListTable& table_;

@@ -37,6 +37,7 @@ struct DesignatorCell {
   std::vector<Designator> designators;
   std::size_t from = 0;   // first piece
   std::size_t count = 0;  // pieces: more than one for R1 THRU R8, and for letters spaced out
+  Box box;                // px; reaches beyond the pieces where another reading of them is longer
 };
 
 // What is known of the column in which a designator cell is looked for.

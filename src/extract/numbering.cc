@@ -251,6 +251,9 @@ class Numbering {
   void Name(ListRow& row, const Designator& first) {
     constexpr double kBlank = 0.7;
     row.designators = {first};
+    if (row.designator_box.empty()) {
+      row.designator_box = PlaceOf(first, row);
+    }
     row.designators.front().sure *= row.designator_text.empty() ? kBlank : 1;
     taken_.insert({row.assembly, first.Text()});
     if (row.more_designators.empty()) {
@@ -262,6 +265,29 @@ class Numbering {
       }
       row.designators = std::move(*all);
     }
+  }
+
+  // Where a designator of which nothing was read must stand: in the column, on the row's first line. Empty when that
+  // cannot be told.
+  Box PlaceOf(const Designator& designator, const ListRow& row) const {
+    std::vector<int> lefts;
+    std::vector<double> widths;  // of a character
+    for (const ListRow& other : rows_) {
+      if (other.designators.size() == 1 && !other.designator_box.empty()) {
+        lefts.push_back(other.designator_box.x);
+        widths.push_back(static_cast<double>(other.designator_box.width) /
+                         static_cast<double>(other.designators.front().Text().size()));
+      }
+    }
+    constexpr std::size_t kFewest = 3;
+    if (lefts.size() < kFewest || row.lines.empty() || row.lines.front().empty()) {
+      return {};
+    }
+    std::sort(lefts.begin(), lefts.end());
+    std::sort(widths.begin(), widths.end());
+    const Box& line = row.lines.front().front().box;
+    const double width = widths[widths.size() / 2] * static_cast<double>(designator.Text().size());
+    return {lefts[lefts.size() / 2], line.y, static_cast<int>(width), line.height};
   }
 
   // Whether no other possibility looks as much like the row's text.

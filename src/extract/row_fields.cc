@@ -157,8 +157,9 @@ std::optional<PartCell> TakePart(std::optional<PartCell> found, const CodeColumn
     return found && code.line == found->line && code.from < found->from + found->count &&
            found->from < code.from + code.count;
   };
-  const bool first_code = !codes.empty() && columns.InFullColumn(codes.front()) && !same(codes.front()) &&
-                          (!found || codes.front().box.x < found->box.x);
+  const bool first_code =
+      !codes.empty() && columns.InFullColumn(codes.front()) &&
+      (!found || codes.front().box.x < found->box.x || (same(codes.front()) && codes.front().count > found->count));
   if (first_code) {
     found = codes.front();
   }

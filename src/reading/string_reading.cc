@@ -11,8 +11,10 @@
 namespace benchleaf {
 namespace {
 
-// Longer rows are read as phrases, with their spaces.
+// Longer rows are read as phrases, with their spaces and punctuation. On pages of rows short ones are, too: grouped
+// designators (V1,7) and spaced ones (R 1 2) fall apart otherwise.
 constexpr std::size_t kPhraseLetters = 8;
+constexpr std::size_t kPhraseLettersOfAPageOfText = 2;
 constexpr double kLongestStringCaps = 22;
 
 // The outline of a symbol: a triangle for ground or an amplifier reads as V7. A letter's hole is no longer than the
@@ -49,15 +51,19 @@ std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int t
   return words;
 }
 
+bool IsPageOfText(const CleanPage& page) {
+  constexpr double kRowsOfAPageOfText = 0.6;
+  return page.measures.text_row_share >= kRowsOfAPageOfText;
+}
+
 // A letter or figure by itself where such are met: on pages of rows (quantities, sections, voltages) and at a page's
 // head and foot (its number). On drawings they are scraps of symbols, and the numbers of pins.
 bool IsLoneCharacter(const CleanPage& page, const TextString& string) {
-  constexpr double kRowsOfAPageOfText = 0.6;
   constexpr double kMargin = 0.1;  // of the page's height
   const double cap = page.measures.cap_height_px;
   const double height = page.frame.level_height;
-  const bool placed = page.measures.text_row_share >= kRowsOfAPageOfText || string.box.bottom() < kMargin * height ||
-                      string.box.y > (1 - kMargin) * height;
+  const bool placed =
+      IsPageOfText(page) || string.box.bottom() < kMargin * height || string.box.y > (1 - kMargin) * height;
   return placed && string.members.size() == 1 && string.box.height >= 0.7 * cap && string.box.height <= 1.4 * cap &&
          string.box.width <= 1.2 * cap;
 }
@@ -102,7 +108,7 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
   };
   std::vector<bool> in_phrase(page.components.items.size(), false);
   for (const TextString& phrase : FindStrings(page, kPhraseGaps)) {
-    if (phrase.members.size() >= kPhraseLetters) {
+    if (phrase.members.size() >= (IsPageOfText(page) ? kPhraseLettersOfAPageOfText : kPhraseLetters)) {
       add(ReadOne(page, phrase, 0, reader));
       for (const std::size_t member : phrase.members) {
         in_phrase[member] = true;

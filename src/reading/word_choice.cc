@@ -45,11 +45,19 @@ class WordGrid {
   std::map<std::pair<int, int>, std::vector<std::size_t>> cells_;
 };
 
+// "C2,52,85": a designator and more numbers of its class, as parts lists group them.
+bool HasListForm(std::string_view text) {
+  const std::size_t comma = text.find(',');
+  return comma != std::string_view::npos && comma + 1 < text.size() && HasDesignatorForm(text.substr(0, comma)) &&
+         text.find_first_not_of("0123456789,-", comma) == std::string_view::npos;
+}
+
 double Rank(const Word& word) {
   constexpr double kDesignatorBonus = 0.35;
+  constexpr double kListBonus = 0.45;  // over the designator that its beginning is by itself
   constexpr double kStandingHandicap = 0.05;
-  return word.confidence + (HasDesignatorForm(word.text) ? kDesignatorBonus : 0) -
-         (word.turn == 0 ? 0 : kStandingHandicap);
+  const double form = HasDesignatorForm(word.text) ? kDesignatorBonus : HasListForm(word.text) ? kListBonus : 0;
+  return word.confidence + form - (word.turn == 0 ? 0 : kStandingHandicap);
 }
 
 }  // namespace

@@ -1,0 +1,125 @@
+#include "extract/part_agreement.h"
+
+#include "extract/plain_text.h"
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <map>
+#include <string>
+#include <string_view>
+#include <utility>
+
+namespace benchleaf::extract {
+namespace {
+
+constexpr double kByAgreement = 0.85;
+
+// Pairs of figures that blurred print makes alike; seen on generated lists at 200 dpi.
+bool MayBeConfused(char a, char b) {
+  constexpr std::array<std::string_view, 14> kPairs = {"06", "08", "09", "14", "17", "27", "35",
+                                                       "38", "39", "49", "56", "58", "68", "89"};
+  const std::string pair = a < b ? std::string{a, b} : std::string{b, a};
+  return a == b || std::find(kPairs.begin(), kPairs.end(), pair) != kPairs.end();
+}
+
+// Whether one text may have been read for the other, with at most two figures changed.
+bool MayBeRead(std::string_view read, std::string_view wanted) {
+  if (read.size() != wanted.size()) {
+    return false;
+  }
+  std::size_t changed = 0;
+  for (std::size_t i = 0; i < read.size(); ++i) {
+    if (!MayBeConfused(read[i], wanted[i])) {
+      return false;
+    }
+    changed += read[i] == wanted[i] ? 0U : 1U;
+  }
+  return changed <= 2;
+}
+
+// Letters and figures of a description with its class; empty when it is too short to tell one part from another.
+std::string PartKey(const ListRow& row, const RowFields& fields) {
+  constexpr std::size_t kShortest = 8;
+  std::string key;
+  for (const char c : Upper(fields.description)) {
+    if (IsAlnum(c) || c == '.') {
+      key += c;
+    }
+  }
+  return key.size() < kShortest || row.designators.empty() ? std::string()
+                                                           : row.designators.front().letters + " " + key;
+}
+
+// The figures in front of the first other character.
+std::string Prefix(const std::string& number) { return number.substr(0, number.find_first_not_of("0123456789")); }
+
+using Counts = std::map<std::string, std::size_t>;
+
+std::pair<std::string, std::size_t> MostCommon(const Counts& counts) {
+  const auto most =
+      std::max_element(counts.begin(), counts.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
+  return most == counts.end() ? std::pair<std::string, std::size_t>() : std::pair(most->first, most->second);
+}
+
+void PutRight(RowFields& fields, std::string number) {
+  fields.part_number = std::move(number);
+  fields.part_confidence *= kByAgreement;
+}
+
+void AgreeByDescription(const std::vector<ListRow>& rows, std::vector<RowFields>& fields) {
+  std::map<std::string, Counts> numbers;
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    if (!fields[i].part_number.empty()) {
+      ++numbers[PartKey(rows[i], fields[i])][fields[i].part_number];
+    }
+  }
+  numbers.erase("");
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const auto known = numbers.find(PartKey(rows[i], fields[i]));
+    if (known == numbers.end() || fields[i].part_number.empty()) {
+      continue;
+    }
+    const auto [number, count] = MostCommon(known->second);
+    const std::size_t own = known->second[fields[i].part_number];
+    if (count >= 2 && own * 2 <= count && MayBeRead(fields[i].part_number, number)) {
+      PutRight(fields[i], number);
+    }
+  }
+}
+
+void AgreeByClass(const std::vector<ListRow>& rows, std::vector<RowFields>& fields) {
+  constexpr std::size_t kFewest = 8;
+  std::map<std::string, Counts> prefixes;
+  const auto letters = [&](std::size_t i) {
+    return rows[i].designators.empty() ? std::string() : rows[i].designators.front().letters;
+  };
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    if (!fields[i].part_number.empty()) {
+      ++prefixes[letters(i)][Prefix(fields[i].part_number)];
+    }
+  }
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const Counts& counts = prefixes[letters(i)];
+    const auto [prefix, count] = MostCommon(counts);
+    std::size_t all = 0;
+    for (const auto& [text, times] : counts) {
+      all += times;
+    }
+    const std::string own = Prefix(fields[i].part_number);
+    // A whole number of figures alone has no prefix.
+    if (all >= kFewest && count * 10 >= all * 8 && own != prefix && !own.empty() && own != fields[i].part_number &&
+        MayBeRead(own, prefix)) {
+      PutRight(fields[i], prefix + fields[i].part_number.substr(own.size()));
+    }
+  }
+}
+
+}  // namespace
+
+void AgreeOnParts(const std::vector<ListRow>& rows, std::vector<RowFields>& fields) {
+  AgreeByClass(rows, fields);
+  AgreeByDescription(rows, fields);
+}
+
+}  // namespace benchleaf::extract
