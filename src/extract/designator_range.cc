@@ -2,6 +2,7 @@
 
 #include "extract/list_words.h"
 #include "extract/plain_text.h"
+#include "extract/value.h"
 
 #include <algorithm>
 #include <charconv>
@@ -50,7 +51,8 @@ bool BeginsWithStroke(const std::string& item) {
 
 // What an item that is no whole designator means behind `before`: a number takes over the letters, a letter alone
 // takes over the number.
-std::optional<Designator> Inherited(const std::string& item, const Designator& before, const Rules::Tables& tables) {
+std::optional<Designator> Inherited(const std::string& item, char joint, const Designator& before,
+                                    const Rules::Tables& tables) {
   if (item.size() == 1 && item.front() >= 'A' && item.front() <= 'H' && !before.suffix.empty()) {
     Designator section = before;
     section.suffix = item;
@@ -58,6 +60,9 @@ std::optional<Designator> Inherited(const std::string& item, const Designator& b
   }
   if (!IsDigit(item.front()) && !BeginsWithStroke(item)) {
     return std::nullopt;
+  }
+  if (joint == '/' && IsLetter(item.back()) && ParseValue(item)) {
+    return std::nullopt;  // R5/47K: a part with its value
   }
   auto taken = RepairDesignator(before.letters + item, tables, LoneStrokes::kRefuse);
   if (taken && taken->letters != before.letters) {
@@ -119,11 +124,11 @@ std::optional<std::vector<Designator>> ExpandDesignators(std::string_view plain,
     const Designator* before = designators.empty() ? previous : &designators.back();
     // Behind C2 an "i4" is 14 rather than a part of another class.
     const bool stroke = before != nullptr && before->letters != "I" && BeginsWithStroke(item.text);
-    auto whole = stroke ? Inherited(item.text, *before, tables) : std::nullopt;
+    auto whole = stroke ? Inherited(item.text, item.joint, *before, tables) : std::nullopt;
     bool inherited = whole.has_value();
     whole = whole ? whole : RepairDesignator(item.text, tables, lone_strokes);
     if (!whole && before != nullptr) {
-      whole = Inherited(item.text, *before, tables);
+      whole = Inherited(item.text, item.joint, *before, tables);
       inherited = true;
     }
     if (!whole) {
