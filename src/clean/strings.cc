@@ -1,4 +1,5 @@
 #include "clean/disjoint_sets.h"
+#include "clean/glyphs.h"
 
 #include "benchleaf/clean/clean_page.h"
 
@@ -12,22 +13,10 @@
 namespace benchleaf {
 namespace {
 
-// A component seen along the string's direction: `x` runs along it, so that lying and standing text are one case.
-struct Part {
-  Box box;
-  std::size_t component = 0;
-  bool mark = false;  // punctuation
+// A letter, or a mark of punctuation.
+struct Part : Glyph {
+  bool mark = false;
 };
-
-Box Transposed(const Box& box) { return {box.y, box.x, box.height, box.width}; }
-
-// May be a letter, or a few that touch.
-bool IsTextSized(const Component& component, const Box& box, double cap) {
-  // A letter leaves ink of a stroke's width all over its box; frames and long thin arcs leave much less.
-  const double area = 1.0 * box.width * box.height;
-  return box.height >= 0.5 * cap && box.height <= 1.7 * cap && box.width <= 7 * cap &&
-         (box.width <= 2 * cap || component.ink >= 0.1 * area);
-}
 
 // Dots, dashes, commas: too small for a letter, too large for dust.
 bool IsPunctuation(const Component& component, double cap) {
@@ -54,10 +43,23 @@ bool Follows(const Part& a, const Part& b) {
   return OnOneRow(a.box, b.box);
 }
 
-// Sets of parts that follow each other with gaps of at most `gap` px.
-std::vector<std::vector<Part>> Chains(std::vector<Part> parts, double gap, double cap) {
+// How far apart two letters of one string may stand: `gap_caps` capital heights of their own lettering, which may be
+// smaller than the page's, but never larger. Narrow letters have more air about them: lettering guides and typewriters
+// give a 1 almost as much room as a 0.
+double WidestGap(const Part& a, const Part& b, double gap_caps, double cap) {
+  constexpr double kRoom = 0.45;  // of a capital, that the narrowest letter takes
+  if (a.mark || b.mark) {
+    return gap_caps * cap;
+  }
+  const double own_cap = std::min(cap, (a.box.height + b.box.height) / 2.0);
+  const auto air = [&](const Box& box) { return std::max(0.0, (kRoom * own_cap - box.width) / 2); };
+  return gap_caps * own_cap + air(a.box) + air(b.box);
+}
+
+// Sets of parts that follow each other with gaps of at most `gap_caps` capital heights.
+std::vector<std::vector<Part>> Chains(std::vector<Part> parts, double gap_caps, double cap) {
   std::sort(parts.begin(), parts.end(), [](const Part& a, const Part& b) {
-    return std::pair(a.box.x, a.component) < std::pair(b.box.x, b.component);
+    return std::pair(a.box.x, a.components.front()) < std::pair(b.box.x, b.components.front());
   });
   // Bands of one capital height; a part can only follow parts whose top lies within two bands of its own.
   std::map<int, std::vector<std::size_t>> bands;
@@ -73,10 +75,11 @@ std::vector<std::vector<Part>> Chains(std::vector<Part> parts, double gap, doubl
       }
       std::vector<std::size_t>& earlier = found->second;
       // Parts that end far to the left cannot be followed any more; the order by x lets them be dropped for good.
-      const double reach = box.x - gap - 7 * cap;
+      const double reach = box.x - (gap_caps + 8) * cap;
       std::erase_if(earlier, [&](std::size_t j) { return parts[j].box.x < reach; });
       for (const std::size_t j : earlier) {
-        if (box.x - parts[j].box.right() <= gap && Follows(parts[j], parts[i])) {
+        if (box.x - parts[j].box.right() <= WidestGap(parts[j], parts[i], gap_caps, cap) &&
+            Follows(parts[j], parts[i])) {
           sets.Join(i, j);
         }
       }
@@ -99,26 +102,42 @@ TextString StringOf(const CleanPage& page, const std::vector<Part>& chain, bool 
   TextString string;
   string.standing = standing;
   for (const Part& part : chain) {
-    string.members.push_back(part.component);
+    string.members.insert(string.members.end(), part.components.begin(), part.components.end());
+    string.letters += part.mark ? 0 : 1;
   }
   string.box = BoxOf(page.components, string.members);
   return string;
 }
 
-void AppendStrings(const CleanPage& page, bool standing, double gap_caps, bool over_punctuation,
-                   std::vector<TextString>& strings) {
+// Letters and what stands between them; a letter in pieces is no part of running text, whose dust would be taken for
+// it.
+std::vector<Part> PartsOverPunctuation(const CleanPage& page, bool standing) {
   const double cap = page.measures.cap_height_px;
   std::vector<Part> parts;
   for (std::size_t i = 0; i < page.components.items.size(); ++i) {
     const Component& component = page.components.items[i];
-    const Box box = standing ? Transposed(component.box) : component.box;
-    if (IsTextSized(component, box, cap)) {
-      parts.push_back({box, i, false});
-    } else if (over_punctuation && IsPunctuation(component, cap)) {
-      parts.push_back({box, i, true});
+    const Box box = AlongText(component.box, standing);
+    if (IsTextSized(box, component.ink, cap)) {
+      parts.push_back({{box, {i}}, false});
+    } else if (IsPunctuation(component, cap)) {
+      parts.push_back({{box, {i}}, true});
     }
   }
-  for (const std::vector<Part>& chain : Chains(std::move(parts), gap_caps * cap, cap)) {
+  return parts;
+}
+
+std::vector<Part> Letters(const CleanPage& page, bool standing) {
+  std::vector<Part> parts;
+  for (Glyph& glyph : FindGlyphs(page.components, page.measures.cap_height_px, standing)) {
+    parts.push_back({std::move(glyph), false});
+  }
+  return parts;
+}
+
+void AppendStrings(const CleanPage& page, bool standing, double gap_caps, bool over_punctuation,
+                   std::vector<TextString>& strings) {
+  std::vector<Part> parts = over_punctuation ? PartsOverPunctuation(page, standing) : Letters(page, standing);
+  for (const std::vector<Part>& chain : Chains(std::move(parts), gap_caps, page.measures.cap_height_px)) {
     const bool only_marks = std::all_of(chain.begin(), chain.end(), [](const Part& part) { return part.mark; });
     if (!only_marks) {
       strings.push_back(StringOf(page, chain, standing));
@@ -134,17 +153,17 @@ void AppendTitles(const CleanPage& page, double gap_caps, std::vector<TextString
   std::vector<Part> parts;
   for (std::size_t i = 0; i < page.components.items.size(); ++i) {
     const Component& component = page.components.items[i];
-    if (component.box.height >= 1.3 * cap && IsTextSized(component, component.box, kTitleCap * cap)) {
-      parts.push_back({component.box, i, false});
+    if (component.box.height >= 1.3 * cap && IsTextSized(component.box, component.ink, kTitleCap * cap)) {
+      parts.push_back({{component.box, {i}}, false});
     }
   }
   std::vector<bool> in_title(page.components.items.size(), false);
   std::vector<TextString> titles;
-  for (const std::vector<Part>& chain : Chains(std::move(parts), gap_caps * kTitleCap * cap, kTitleCap * cap)) {
+  for (const std::vector<Part>& chain : Chains(std::move(parts), gap_caps, kTitleCap * cap)) {
     if (chain.size() >= kFewest) {
       titles.push_back(StringOf(page, chain, false));
-      for (const Part& part : chain) {
-        in_title[part.component] = true;
+      for (const std::size_t member : titles.back().members) {
+        in_title[member] = true;
       }
     }
   }

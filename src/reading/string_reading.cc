@@ -15,30 +15,6 @@ namespace {
 // designators (V1,7) and spaced ones (R 1 2) fall apart otherwise.
 constexpr std::size_t kPhraseLetters = 8;
 constexpr std::size_t kPhraseLettersOfAPageOfText = 2;
-constexpr double kLongestStringCaps = 22;
-
-// The outline of a symbol: a triangle for ground or an amplifier reads as V7. A letter's hole is no longer than the
-// letter, so that it takes less of a string of several.
-bool IsOutline(const CleanPage& page, const TextString& string) {
-  constexpr double kHoleOfAnOutline = 0.55;
-  if (string.members.size() != 1) {
-    return false;
-  }
-  const Box hole = LargestHole(page.components, string.members.front());
-  return (string.standing ? hole.height : hole.width) > kHoleOfAnOutline * string.length();
-}
-
-// A few letters that touch: longer than one letter is.
-bool MayBeSeveral(const CleanPage& page, const TextString& string) {
-  return string.length() >= 1.1 * std::max<double>(string.breadth(), page.measures.cap_height_px) &&
-         !IsOutline(page, string);
-}
-
-// Worth a reader's time: at least two letters, or a few that touch, and no longer than strings of drawings are.
-bool IsReadable(const CleanPage& page, const TextString& string) {
-  return string.length() <= kLongestStringCaps * page.measures.cap_height_px &&
-         (string.members.size() >= 2 || MayBeSeveral(page, string));
-}
 
 // The words of a string, some of them rivals for one place; nothing where its ink is no lettering.
 std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, LineReader& reader) {

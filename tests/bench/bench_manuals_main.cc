@@ -78,7 +78,7 @@ class Comparison {
       truth.back().file = made.name;
       PageRecord record;
       record.reading = readings_.Get(grade_name + "-" + made.name + "-" + std::to_string(i),
-                                     [&, &page = page] { return reader_.Read(page); });
+                                     [&] { return reader_.Read(page); });
       pages.push_back(std::move(record));
     }
     const std::atomic<bool> never{false};

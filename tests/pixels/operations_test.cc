@@ -79,6 +79,44 @@ TEST(SplitLines, MendsALetterThatAWireCrosses) {
   EXPECT_EQ(split.rest.row(101)[150], 0);
 }
 
+TEST(SplitLines, TakesTheSidesOfABoxAndKeepsWhatStandsInIt) {
+  InkImage ink(400, 200);
+  Fill(ink, {100, 80, 120, 4});
+  Fill(ink, {100, 116, 120, 4});
+  Fill(ink, {100, 80, 4, 40});  // sides shorter than any line
+  Fill(ink, {216, 80, 4, 40});
+  Fill(ink, {40, 99, 64, 3});   // a lead that ends on one of them
+  Fill(ink, {150, 88, 3, 24});  // a letter's stem
+  const LineSplit split = SplitLines(ink, 53, 5, 11);
+  EXPECT_EQ(split.rest.row(90)[101], 0);
+  EXPECT_EQ(split.rest.row(110)[218], 0);
+  EXPECT_EQ(split.rest.row(100)[151], 1);
+}
+
+// The stems of a 1 in a resistor's box and of a 1 under it, with the box's side between them.
+TEST(SplitLines, KeepsLettersThatStandOverEachOther) {
+  InkImage ink(400, 200);
+  Fill(ink, {100, 98, 120, 4});
+  Fill(ink, {150, 70, 3, 24});
+  Fill(ink, {150, 106, 3, 24});
+  const LineSplit split = SplitLines(ink, 53, 5, 11);
+  EXPECT_EQ(split.rest.row(80)[151], 1);
+  EXPECT_EQ(split.rest.row(120)[151], 1);
+  EXPECT_EQ(split.rest.row(100)[151], 0) << "nothing crosses the box";
+}
+
+TEST(SplitLines, ALinesRaggedEdgeTiesNoLettersTogether) {
+  InkImage ink(400, 200);
+  Fill(ink, {50, 100, 300, 4});
+  Fill(ink, {135, 104, 45, 1});  // the edge
+  Fill(ink, {140, 104, 3, 20});  // letters that stand on it
+  Fill(ink, {170, 104, 3, 20});
+  const LineSplit split = SplitLines(ink, 53, 5, 11);
+  EXPECT_EQ(split.rest.row(104)[141], 1);
+  EXPECT_EQ(split.rest.row(104)[155], 0);
+  EXPECT_EQ(split.rest.row(104)[171], 1);
+}
+
 TEST(FindSkew, FindsASmallTurnEitherWay) {
   for (const double degrees : {-2.0, 0.7, 3.0}) {
     InkImage ink(1200, 1200);

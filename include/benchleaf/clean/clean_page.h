@@ -33,7 +33,8 @@ struct TextString {
   Box box;                           // px of the level page
   bool standing = false;             // the text runs up or down the page
   bool broken = false;               // made of fragments that only closeness joins
-  std::vector<std::size_t> members;  // components, along the string
+  std::vector<std::size_t> members;  // components, along the string; several where a letter is in pieces
+  std::size_t letters = 0;           // groups of components that may be letters; 0 when `broken`
 
   // px along the text, and across it.
   int length() const { return standing ? box.height : box.width; }
@@ -61,6 +62,10 @@ std::vector<TextString> FindStrings(const CleanPage& page, const JoinGaps& gaps)
 
 // Blobs of fragments, for lettering so broken that no component is the size of a letter.
 std::vector<TextString> FindBrokenStrings(const CleanPage& page);
+
+// Whether a string of FindStrings is worth a reader's time on a drawing: no lone letter, no outline of a symbol, and no
+// longer than strings of drawings are.
+bool IsReadable(const CleanPage& page, const TextString& string);
 
 // A string cut out for a reader: upright, scaled, with all foreign ink blanked and a light border around it.
 struct StringCrop {

@@ -14,9 +14,10 @@ struct LineSplit {
   int long_vertical = 0;    // and of its height
 };
 
-// A line is ink in which a brick of `length_px` x 1 fits, standing or lying, once gaps of up to `gap_px` along it are
-// closed. Ink of a line stays where the rest, closed across it over `repair_px`, covers it: there a letter stands on
-// it.
+// A line is straight ink of at least `length_px`, standing or lying; of twice that length where gaps, each shorter than
+// `gap_px`, are more than a sixteenth of it. Shorter straight ink that ends on such lines with both ends, as the sides
+// of a box do, goes too. Ink of a line up to `repair_px` thick stays where ink that remains touches it from both sides:
+// there a letter's stroke crosses it.
 LineSplit SplitLines(const InkImage& ink, int length_px, int gap_px, int repair_px);
 
 }  // namespace benchleaf
