@@ -18,11 +18,11 @@ bool IsOutline(const CleanPage& page, const TextString& string) {
   return (string.standing ? hole.height : hole.width) > kHoleOfAnOutline * string.length();
 }
 
-// A few letters that touch: longer than one letter is. They may be smaller than the page's lettering for the most.
+// A few letters that touch: longer than one letter is. Among lying ones even small letters are known by that; what
+// seems to stand may be one lying letter, higher than wide.
 bool MayBeSeveral(const CleanPage& page, const TextString& string) {
-  constexpr double kSmall = 0.65;
-  return string.length() >= std::max<double>(string.breadth(), kSmall * page.measures.cap_height_px) &&
-         !IsOutline(page, string);
+  const double least = (string.standing ? 1.05 : 0.65) * page.measures.cap_height_px;
+  return string.length() >= std::max(1.05 * string.breadth(), least) && !IsOutline(page, string);
 }
 
 }  // namespace

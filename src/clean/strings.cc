@@ -101,9 +101,9 @@ std::vector<std::vector<Part>> Chains(std::vector<Part> parts, double gap_caps, 
 TextString StringOf(const CleanPage& page, const std::vector<Part>& chain, bool standing) {
   TextString string;
   string.standing = standing;
+  string.letters = chain.size();
   for (const Part& part : chain) {
     string.members.insert(string.members.end(), part.components.begin(), part.components.end());
-    string.letters += part.mark ? 0 : 1;
   }
   string.box = BoxOf(page.components, string.members);
   return string;
@@ -173,6 +173,22 @@ void AppendTitles(const CleanPage& page, double gap_caps, std::vector<TextString
   strings.insert(strings.end(), std::make_move_iterator(titles.begin()), std::make_move_iterator(titles.end()));
 }
 
+// Leaves out lone standing letters that are among several of a lying string.
+void EraseStandingLettersOfRows(std::size_t components, std::vector<TextString>& strings) {
+  std::vector<bool> in_row(components, false);
+  for (const TextString& string : strings) {
+    if (!string.standing && string.letters > 1) {
+      for (const std::size_t member : string.members) {
+        in_row[member] = true;
+      }
+    }
+  }
+  std::erase_if(strings, [&](const TextString& string) {
+    return string.standing && string.letters == 1 &&
+           std::any_of(string.members.begin(), string.members.end(), [&](std::size_t m) { return in_row[m]; });
+  });
+}
+
 }  // namespace
 
 Box BoxOf(const Components& components, const std::vector<std::size_t>& members) {
@@ -188,6 +204,7 @@ std::vector<TextString> FindStrings(const CleanPage& page, const JoinGaps& gaps)
   AppendStrings(page, false, gaps.lying, gaps.over_punctuation, strings);
   if (gaps.standing > 0) {
     AppendStrings(page, true, gaps.standing, gaps.over_punctuation, strings);
+    EraseStandingLettersOfRows(page.components.items.size(), strings);
   }
   AppendTitles(page, gaps.lying, strings);
   return strings;

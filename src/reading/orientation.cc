@@ -29,7 +29,7 @@ struct Verdict {
 // Long strings tell more, and those near each other tell the same: every fourth of the order is taken first.
 void PutBestFirst(std::vector<TextString>& strings) {
   std::stable_sort(strings.begin(), strings.end(), [](const TextString& a, const TextString& b) {
-    const auto long_enough = [](const TextString& string) { return std::min<std::size_t>(string.members.size(), 5); };
+    const auto long_enough = [](const TextString& string) { return std::min<std::size_t>(string.letters, 5); };
     return long_enough(a) > long_enough(b);
   });
   constexpr std::size_t kStride = 4;
@@ -82,10 +82,10 @@ int FindOrientation(const CleanPage& page, Recognizer& recognizer) {
   Axis lying;
   Axis standing;
   for (TextString& string : FindStrings(page, kStringGaps)) {
-    if (string.members.size() >= kFewestLetters && string.members.size() <= kMostLetters &&
+    if (string.letters >= kFewestLetters && string.letters <= kMostLetters &&
         string.length() <= kLongestCaps * page.measures.cap_height_px) {
       Axis& axis = string.standing ? standing : lying;
-      axis.letters += string.members.size();
+      axis.letters += string.letters;
       axis.strings.push_back(std::move(string));
     }
   }

@@ -19,9 +19,9 @@ constexpr std::size_t kPhraseLettersOfAPageOfText = 2;
 // The words of a string, some of them rivals for one place; nothing where its ink is no lettering.
 std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, LineReader& reader) {
   const StringCrop crop = CutString(page, string, turn);
-  const auto components = string.broken ? std::nullopt : std::optional(string.members.size());
+  const auto letters = string.broken ? std::nullopt : std::optional(string.letters);
   std::vector<Word> words;
-  for (Token& token : reader.Read(crop.image, components)) {
+  for (Token& token : reader.Read(crop.image, letters)) {
     words.push_back({std::move(token.text), ToLevel(crop, token.box), turn, token.confidence, WordOrigin::kString, {}});
   }
   return words;
@@ -40,7 +40,7 @@ bool IsLoneCharacter(const CleanPage& page, const TextString& string) {
   const double height = page.frame.level_height;
   const bool placed =
       IsPageOfText(page) || string.box.bottom() < kMargin * height || string.box.y > (1 - kMargin) * height;
-  return placed && string.members.size() == 1 && string.box.height >= 0.7 * cap && string.box.height <= 1.4 * cap &&
+  return placed && string.letters == 1 && string.box.height >= 0.7 * cap && string.box.height <= 1.4 * cap &&
          string.box.width <= 1.2 * cap;
 }
 

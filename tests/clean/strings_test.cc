@@ -72,13 +72,13 @@ TEST_F(StringsTest, PiecesNeverTieTwoRowsTogether) {
 }
 
 TEST_F(StringsTest, ReadsTwoSmallLettersThatTouchButNoOutline) {
-  PutLetter(100, 100, 12, 15);
-  PutLetter(110, 100, 12, 15);
-  Put({200, 100, 20, 3});  // a small box
-  Put({200, 112, 20, 3});
-  Put({200, 100, 3, 15});
-  Put({217, 100, 3, 15});
-  EXPECT_EQ(Longest(false), (Box{100, 100, 22, 15}));
+  PutLetter(100, 100, 14, 17);
+  PutLetter(112, 100, 14, 17);
+  Put({200, 100, 27, 3});  // a small box
+  Put({200, 114, 27, 3});
+  Put({200, 100, 3, 17});
+  Put({224, 100, 3, 17});
+  EXPECT_EQ(Longest(false), (Box{100, 100, 26, 17}));
 }
 
 }  // namespace

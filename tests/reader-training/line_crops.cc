@@ -37,13 +37,6 @@ Match MatchOf(const FractionBox& box, bool standing, const std::vector<scanmaker
   return match;
 }
 
-bool IsLongEnough(const CleanPage& page, const TextString& string) {
-  const double length = string.standing ? string.box.height : string.box.width;
-  const double breadth = string.standing ? string.box.width : string.box.height;
-  const double cap = page.measures.cap_height_px;
-  return length <= 22 * cap && (string.members.size() >= 2 || length >= 1.1 * std::max(breadth, cap));
-}
-
 // What stands in the box of a lying phrase, from the left; nothing when a term is cut by the box, or the terms fill
 // less of it than words do.
 std::optional<std::string> PhraseIn(const FractionBox& box, const std::vector<scanmaker::TruthTerm>& terms) {
@@ -87,12 +80,10 @@ std::vector<LineCrop> PhraseCropsOf(const scanmaker::ScannedPage& page) {
 std::vector<LineCrop> CropsOf(const scanmaker::ScannedPage& page, double cap_px) {
   const CleanPage clean = MakeCleanPage(page.image, page.dpi, 0);
   std::vector<TextString> strings = FindStrings(clean, kStringGaps);
+  std::erase_if(strings, [&](const TextString& string) { return !IsReadable(clean, string); });
   for (TextString& broken : FindBrokenStrings(clean)) strings.push_back(std::move(broken));
   std::vector<LineCrop> crops;
   for (const TextString& string : strings) {
-    if (!IsLongEnough(clean, string)) {
-      continue;
-    }
     const Match match = MatchOf(ToScan(clean.frame, string.box), string.standing, page.truth.terms);
     const int turn = match.term != nullptr ? match.term->turn : string.standing ? 270 : 0;
     LineCrop crop;
@@ -104,7 +95,7 @@ std::vector<LineCrop> CropsOf(const scanmaker::ScannedPage& page, double cap_px)
     }
     crop.standing = string.standing;
     crop.broken = string.broken;
-    crop.members = string.members.size();
+    crop.members = string.letters;
     crops.push_back(std::move(crop));
   }
   return crops;

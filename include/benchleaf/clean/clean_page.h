@@ -34,7 +34,7 @@ struct TextString {
   bool standing = false;             // the text runs up or down the page
   bool broken = false;               // made of fragments that only closeness joins
   std::vector<std::size_t> members;  // components, along the string; several where a letter is in pieces
-  std::size_t letters = 0;           // groups of components that may be letters; 0 when `broken`
+  std::size_t letters = 0;           // and marks; what touches counts as one; 0 when `broken`
 
   // px along the text, and across it.
   int length() const { return standing ? box.height : box.width; }
