@@ -1,5 +1,6 @@
 #include "benchleaf/clean/clean_page.h"
 
+#include "clean/letter_mending.h"
 #include "clean/lettering_height.h"
 #include "clean/page_edges.h"
 #include "clean/text_rows.h"
@@ -84,6 +85,7 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation) {
   const double cap = page.measures.cap_height_px;
   LineSplit split =
       SplitLines(page.ink, static_cast<int>(std::lround(2.2 * cap)), 5, static_cast<int>(std::lround(0.28 * cap)) + 4);
+  MendLetters(page.ink, cap, split);
   page.grey = std::move(level);
   page.components = FindComponents(split.rest);
   page.measures.cap_height_px = EstimateCapHeight(page.components, cap);

@@ -68,15 +68,20 @@ TEST(SplitLines, TakesWiresAndKeepsLetters) {
   EXPECT_GT(split.line_ink, 0.9);
 }
 
-TEST(SplitLines, MendsALetterThatAWireCrosses) {
+TEST(SplitLines, TellsWhereAStemCrossesAWire) {
   InkImage ink(400, 200);
   Fill(ink, {0, 100, 400, 3});
   Fill(ink, {200, 88, 3, 26});  // a stem through the wire
+  Fill(ink, {300, 88, 3, 12});  // and one that ends on it
   const LineSplit split = SplitLines(ink, 53, 5, 11);
-  for (int y = 88; y < 114; ++y) {
-    EXPECT_EQ(split.rest.row(y)[201], 1) << y;
+  EXPECT_EQ(split.rest.row(101)[201], 0);
+  ASSERT_FALSE(split.crossings.empty());
+  for (const LineCrossing& crossing : split.crossings) {
+    EXPECT_FALSE(crossing.standing);
+    EXPECT_NEAR(crossing.cut.x, 201, 3);
+    EXPECT_EQ(crossing.cut.y, 100);
+    EXPECT_EQ(crossing.cut.height, 3);
   }
-  EXPECT_EQ(split.rest.row(101)[150], 0);
 }
 
 TEST(SplitLines, TakesTheSidesOfABoxAndKeepsWhatStandsInIt) {
