@@ -66,7 +66,7 @@ void MendLetters(const InkImage& ink, double cap_px, LineSplit& split) {
       continue;
     }
     for (int y = cut.y; y < cut.bottom(); ++y) {
-      std::copy(ink.row(y) + cut.x, ink.row(y) + cut.right(), split.rest.row(y) + cut.x);
+      for (int x = cut.x; x < cut.right(); ++x) split.rest.row(y)[x] = ink.row(y)[x];
     }
   }
 }

@@ -8,7 +8,7 @@ namespace benchleaf {
 namespace {
 
 void Put(InkImage& ink, const Box& box) {
-  for (int y = box.y; y < box.bottom(); ++y) std::fill(ink.row(y) + box.x, ink.row(y) + box.right(), 1);
+  for (int y = box.y; y < box.bottom(); ++y) ink.row(y).Ink(box.x, box.right());
 }
 
 InkImage Mended(const InkImage& ink) {

@@ -12,7 +12,7 @@ namespace {
 class StringsTest : public testing::Test {
  protected:
   void Put(const Box& box) {
-    for (int y = box.y; y < box.bottom(); ++y) std::fill(ink_.row(y) + box.x, ink_.row(y) + box.right(), 1);
+    for (int y = box.y; y < box.bottom(); ++y) ink_.row(y).Ink(box.x, box.right());
   }
   // An open box with a stem, as high and wide as a letter.
   void PutLetter(int x, int y, int width = 16, int height = 24) {
