@@ -4,7 +4,7 @@
 #ifndef BENCHLEAF_SRC_PIXELS_LANES_H_
 #define BENCHLEAF_SRC_PIXELS_LANES_H_
 
-#include <allheaders.h>
+#include <leptonica/allheaders.h>
 
 #include <bit>
 #include <cstddef>

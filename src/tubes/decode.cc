@@ -72,7 +72,7 @@ std::string_view SourceOf(TypeSystem system) {
     case TypeSystem::kEuropeanScreen:
     case TypeSystem::kEuropeanGas:
     case TypeSystem::kEuropeanTransmit:
-      return "Mullard-Philips and Pro Electron designation, from memory";
+      return "European and Pro Electron designation, from memory";
     case TypeSystem::kBareNumber:
     case TypeSystem::kService:
     case TypeSystem::kUnknown:

@@ -17,7 +17,7 @@ struct HeaterLetter {
   double amps;      // 0 where the letter speaks of volts
 };
 
-// Mullard-Philips designation of 1934, later Pro Electron; from memory. Some types of letter E or P with a heater of
+// European designation of 1934, later Pro Electron; from memory. Some types of letter E or P with a heater of
 // 6.3 V and 0.3 A serve in both kinds of set.
 constexpr std::array<HeaterLetter, 15> kHeaters = {{
     {'A', "heater of 4 V", {3.8, 4.2}, 0},

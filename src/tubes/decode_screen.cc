@@ -53,14 +53,14 @@ constexpr std::array<Meaning, 4> kEuropeanUses = {{
     {"M", "picture tube for professional use"},
 }};
 
-// Philips before 1963, from memory.
-constexpr std::array<Meaning, 3> kPhilipsSystems = {{
+// European designation before 1963, from memory.
+constexpr std::array<Meaning, 3> kEarlySystems = {{
     {"A", "electrostatic focus, magnetic deflection"},
     {"D", "electrostatic focus and deflection"},
     {"M", "magnetic focus and deflection"},
 }};
 
-constexpr std::array<Meaning, 5> kPhilipsScreens = {{
+constexpr std::array<Meaning, 5> kEarlyScreens = {{
     {"W", "white: television"},
     {"B", "blue"},
     {"G", "green"},
@@ -118,7 +118,7 @@ std::optional<DecodedType> DecodeEuropeanScreen(std::string_view type) {
   const std::string_view phosphor = rest.substr(serial.size());
   if (serial.empty() || phosphor.size() > 2 || (letters == 1) == phosphor.empty()) return std::nullopt;
   if (letters == 1 ? MeaningOf(front, kEuropeanUses) == nullptr
-                   : MeaningOf(front.substr(0, 1), kPhilipsSystems) == nullptr) {
+                   : MeaningOf(front.substr(0, 1), kEarlySystems) == nullptr) {
     return std::nullopt;
   }
   DecodedType decoded;
@@ -128,8 +128,8 @@ std::optional<DecodedType> DecodeEuropeanScreen(std::string_view type) {
   if (letters == 1) {
     Add(front, kEuropeanUses, decoded);
   } else {
-    Add(front.substr(0, 1), kPhilipsSystems, decoded);
-    Add(front.substr(1), kPhilipsScreens, decoded);
+    Add(front.substr(0, 1), kEarlySystems, decoded);
+    Add(front.substr(1), kEarlyScreens, decoded);
   }
   decoded.parts.push_back({size, "screen of " + size + " cm: diameter, or diagonal of a rectangular one"});
   decoded.parts.push_back({serial, "order of registration, says nothing of the tube"});

@@ -63,8 +63,8 @@ class RunOnDisk : public MadeLibrary {};
 
 TEST_F(RunOnDisk, WithoutAnIndexSaysHowToMakeOne) {
   fs::create_directories(folder_ / "empty");
-  for (const std::vector<std::string>& command : std::vector<std::vector<std::string>>{
-           {"find", "C1"}, {"parts", "x"}, {"tube", "80"}, {"sets"}, {"export"}, {"picture", "C1"}}) {
+  for (const std::vector<std::string>& command :
+       std::vector<std::vector<std::string>>{{"find", "C1"}, {"parts", "x"}, {"sets"}, {"export"}, {"picture", "C1"}}) {
     std::vector<std::string> arguments = command;
     arguments.insert(arguments.end(), {"--library", (folder_ / "empty").string()});
     const RunResult result = RunProgram(arguments);
@@ -72,6 +72,14 @@ TEST_F(RunOnDisk, WithoutAnIndexSaysHowToMakeOne) {
     EXPECT_EQ(result.out, "") << command.front();
     EXPECT_THAT(result.err, HasSubstr("index")) << command.front();
   }
+}
+
+TEST_F(RunOnDisk, WithoutAnIndexATubesTypeIsStillTold) {
+  fs::create_directories(folder_ / "empty");
+  const RunResult result = RunProgram({"tube", "80", "--library", (folder_ / "empty").string()});
+  EXPECT_EQ(result.code, ExitCode::kCannotRun) << "which sets use it is not known";
+  EXPECT_THAT(result.out, HasSubstr("full-wave rectifier"));
+  EXPECT_THAT(result.err, HasSubstr("index"));
 }
 
 TEST_F(RunOnDisk, IndexOfAFolderThatIsNoneOrHoldsNoScansSaysSo) {

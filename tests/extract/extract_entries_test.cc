@@ -84,7 +84,7 @@ TEST(ExtractEntries, SpellsOutRangesAndLists) {
                 "C14|Capacitor, 10 MMF|20-1001-3||10MMF",
                 "C17|Capacitor, 10 MMF|20-1001-3||10MMF",
                 "C1A|Capacitor, 80 MFD|24-1001-3||80MFD",
-                "C1B|Capacitor, 20 MFD|||20MFD",
+                "C1B|Capacitor, 20 MFD|24-1001-3||20MFD",
             }));
 }
 

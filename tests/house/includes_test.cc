@@ -71,11 +71,12 @@ constexpr std::array<Library, 12> kLibraries = {{
     {"linux/", ""},
 }};
 
-// POSIX headers at the top level. Those of the C++ library have no dot and no slash.
+// Headers of POSIX and of the C library at the top level. Those of the C++ library have no dot and no slash.
 bool IsOfTheSystem(std::string_view header) {
-  constexpr std::array<std::string_view, 5> kPosix = {"unistd.h", "fcntl.h", "poll.h", "signal.h", "stdlib.h"};
+  constexpr std::array<std::string_view, 6> kSystem = {"unistd.h", "fcntl.h",  "poll.h",
+                                                       "signal.h", "stdlib.h", "malloc.h"};
   return header.find_first_of("./") == std::string_view::npos ||
-         std::find(kPosix.begin(), kPosix.end(), header) != kPosix.end();
+         std::find(kSystem.begin(), kSystem.end(), header) != kSystem.end();
 }
 
 TEST(Includes, KeepThirdPartyLibrariesInOneFolderEach) {
@@ -94,9 +95,9 @@ TEST(Includes, KeepThirdPartyLibrariesInOneFolderEach) {
 
 // In the order in which a page goes through the house. report and store both come after record and know nothing of
 // each other's insides; cli and work tie all together.
-constexpr std::array<std::string_view, 14> kOrder = {"core",    "tubes",   "library", "pixels",  "raster",
-                                                     "clean",   "reading", "extract", "paging",  "linking",
-                                                     "record",  "store",   "report",  "work"};
+constexpr std::array<std::string_view, 14> kOrder = {"core",   "tubes",   "library", "pixels", "raster",
+                                                     "clean",  "reading", "extract", "paging", "linking",
+                                                     "record", "store",   "report",  "work"};
 
 TEST(Includes, LeadFromNoStageToALaterOne) {
   const auto place = [](std::string_view folder) {

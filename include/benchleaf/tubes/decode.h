@@ -17,10 +17,10 @@ enum class TypeSystem {
   kPowerClass,        // RETMA four-part: heater power, kind, number from 21: 2D21
   kIndustrial,        // RETMA/EIA four figures: 5751
   kBareNumber,        // before 1933, and makers' numbers: 80, 807
-  kEuropean,          // Mullard-Philips, later Pro Electron: ECC83, E88CC
-  kEuropeanScreen,    // Pro Electron and earlier Philips cathode-ray: A59-11W, AW53-80
-  kEuropeanGas,       // Philips regulator and reference tubes: 85A2
-  kEuropeanTransmit,  // Philips and Mullard transmitting: QQE03/12
+  kEuropean,          // European, later Pro Electron: ECC83, E88CC
+  kEuropeanScreen,    // Pro Electron and earlier European cathode-ray: A59-11W, AW53-80
+  kEuropeanGas,       // European regulator and reference tubes: 85A2
+  kEuropeanTransmit,  // European transmitting: QQE03/12
   kService,           // VT, CV, VR, M
   kUnknown,           // none of these
 };
