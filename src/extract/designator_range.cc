@@ -2,6 +2,7 @@
 
 #include "extract/list_words.h"
 #include "extract/plain_text.h"
+#include "extract/value.h"
 
 #include <algorithm>
 #include <charconv>
@@ -43,7 +44,8 @@ std::optional<std::vector<Item>> Items(std::string_view text, RangeStyle style) 
 
 // What an item that is no whole designator means behind `before`: a number takes over the letters, a letter alone
 // takes over the number.
-std::optional<Designator> Inherited(const std::string& item, const Designator& before, const Rules::Tables& tables) {
+std::optional<Designator> Inherited(const std::string& item, char joint, const Designator& before,
+                                    const Rules::Tables& tables) {
   if (item.size() == 1 && item.front() >= 'A' && item.front() <= 'H' && !before.suffix.empty()) {
     Designator section = before;
     section.suffix = item;
@@ -51,6 +53,9 @@ std::optional<Designator> Inherited(const std::string& item, const Designator& b
   }
   if (!IsDigit(item.front()) && item.front() != 'l' && item.front() != 'I' && item.front() != 'O') {
     return std::nullopt;
+  }
+  if (joint == '/' && IsLetter(item.back()) && ParseValue(item)) {
+    return std::nullopt;  // R5/47K: a part with its value
   }
   auto taken = RepairDesignator(before.letters + item, tables, LoneStrokes::kRefuse);
   if (taken && taken->letters != before.letters) {
@@ -113,7 +118,7 @@ std::optional<std::vector<Designator>> ExpandDesignators(std::string_view plain,
     auto whole = RepairDesignator(item.text, tables, lone_strokes);
     const bool inherited = !whole;
     if (!whole && before != nullptr) {
-      whole = Inherited(item.text, *before, tables);
+      whole = Inherited(item.text, item.joint, *before, tables);
     }
     if (!whole) {
       return std::nullopt;

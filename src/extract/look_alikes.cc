@@ -4,6 +4,8 @@
 
 #include "benchleaf/extract/extract.h"
 
+#include <cstddef>
+
 namespace benchleaf {
 namespace extract {
 
@@ -26,6 +28,33 @@ std::string Folded(std::string_view text, const Rules::Tables& tables) {
     }
   }
   return folded;
+}
+
+std::optional<double> Unlikeness(const std::vector<std::string>& read, std::string_view meant,
+                                 const Rules::Tables& tables) {
+  constexpr double kSmallLetter = 0.1;
+  constexpr double kEveryday = 0.5;
+  if (read.size() != meant.size()) {
+    return std::nullopt;
+  }
+  double sum = 0;
+  for (std::size_t i = 0; i < meant.size(); ++i) {
+    const std::string right(1, meant[i]);
+    if (read[i] == right) {
+      continue;
+    }
+    if (Upper(read[i]) == right) {
+      sum += kSmallLetter;
+      continue;
+    }
+    const LookAlike seen = LookAlikeOf(read[i], tables);
+    const LookAlike wanted = LookAlikeOf(right, tables);
+    if (seen.fold == 0 || seen.fold != wanted.fold) {
+      return std::nullopt;
+    }
+    sum += seen.sure && wanted.sure ? kEveryday : 1;
+  }
+  return sum;
 }
 
 }  // namespace extract

@@ -5,8 +5,10 @@
 
 #include "extract/rule_tables.h"
 
+#include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace benchleaf::extract {
 
@@ -15,6 +17,12 @@ LookAlike LookAlikeOf(const std::string& character, const Rules::Tables& tables)
 
 // See FoldLookAlikes in benchleaf/extract/extract.h.
 std::string Folded(std::string_view text, const Rules::Tables& tables);
+
+// How unlike the text that was meant (capitals and figures) the characters as read are: the sum over them of 0 for the
+// same character, a tenth for its small letter, a half for a look-alike of everyday (I for 1, O for 0), 1 for another
+// of the same class (S for 5). Nothing when some character is of another class, or the lengths differ.
+std::optional<double> Unlikeness(const std::vector<std::string>& read, std::string_view meant,
+                                 const Rules::Tables& tables);
 
 }  // namespace benchleaf::extract
 

@@ -1,6 +1,6 @@
 #include "extract/assembly_prefix.h"
 #include "extract/plain_text.h"
-#include "extract/tube_type.h"
+#include "extract/tube_form.h"
 
 #include "benchleaf/extract/extract.h"
 

@@ -2,6 +2,7 @@
 
 #include "extract/list_words.h"
 #include "extract/plain_text.h"
+#include "extract/semiconductor.h"
 #include "extract/value.h"
 
 #include <algorithm>
@@ -15,12 +16,6 @@ constexpr double kLetterSpace = 1.0;  // capital heights between the letters and
 constexpr double kUnitSpace = 1.6;    // between a number and its unit
 constexpr double kSplitSpace = 0.6;   // between two halves of a type that a reader took apart
 constexpr double kNearTube = 2.0;     // between a tube's designator and its type
-
-bool Near(const Box& a, const Box& b, double reach) {
-  const double dx = std::max({0, a.x - b.right(), b.x - a.right()});
-  const double dy = std::max({0, a.y - b.bottom(), b.y - a.bottom()});
-  return dx <= reach && dy <= reach;
-}
 
 bool AllDigits(const std::string& text) { return !text.empty() && std::all_of(text.begin(), text.end(), IsDigit); }
 
@@ -122,32 +117,51 @@ class LineWalk {
     return 0;
   }
 
-  // "12 AX7".
+  // "12 AX7", "6AU 6": a known type in pieces.
   std::size_t SplitTube(std::size_t at) {
-    if (Close(at, 2, kSplitSpace) < 2 || !AllDigits(Trimmed(pieces_[at].text))) {
+    if (!IsDigit(Trimmed(pieces_[at].text)[0])) {
       return 0;
     }
-    const Piece joined = Joined(pieces_, at, 2);
-    const auto tube = ParseTubeType(Trimmed(joined.text), tables_, TubeContext::kNone);
-    if (!tube || !tube->known || tube->sure < 0.95) {
-      return 0;
+    for (std::size_t count = Close(at, 3, kSplitSpace); count > 1; --count) {
+      const Piece joined = Joined(pieces_, at, count);
+      const auto tube = ParseTubeType(Trimmed(joined.text), tables_, TubeContext::kNone);
+      if (tube && tube->known && !tube->repaired && tube->sure >= 0.95) {
+        Add(terms_, {{TermKind::kTube, tube->type, tube->sure * 0.9}}, joined);
+        return count;
+      }
     }
-    Add(terms_, {{TermKind::kTube, tube->type, tube->sure * 0.9}}, joined);
-    return 2;
+    return 0;
+  }
+
+  // The word beside the piece, empty at the line's end.
+  std::string WordAt(std::size_t at) const { return at < pieces_.size() ? ListWord(pieces_[at].text) : std::string(); }
+
+  // Whether a piece in brackets is the gain group of the type before it: 2SC458 (C).
+  bool IsGainGroup(std::size_t at) const {
+    constexpr std::size_t kLongest = 4;
+    return at > 0 && pieces_[at].text.front() == '(' && pieces_[at].text.size() <= kLongest &&
+           IsSemiconductor(Upper(Trimmed(pieces_[at - 1].text)));
   }
 
   void Single(std::size_t at) {
-    Surroundings around = Around(pieces_[at], sense_);
-    if (at > 0) {
-      const std::string before = ListWord(pieces_[at - 1].text);
-      if (HasRole(before, ListRole::kTube, tables_)) {
-        around.tubes = TubeContext::kTube;
-      }
-      if (HasRole(before, ListRole::kFigure, tables_)) {
-        around.lone_strokes = LoneStrokes::kRefuse;  // SECTION VI
-      }
+    if (IsGainGroup(at)) {
+      return;
     }
-    Add(terms_, TermsOf(pieces_[at], tables_, around), pieces_[at]);
+    Surroundings around = Around(pieces_[at], sense_);
+    const std::string before = at > 0 ? WordAt(at - 1) : std::string();
+    if (HasRole(before, ListRole::kTube, tables_) || HasRole(WordAt(at + 1), ListRole::kTube, tables_)) {
+      around.tubes = TubeContext::kTube;
+    }
+    if (HasRole(before, ListRole::kFigure, tables_)) {
+      around.lone_strokes = LoneStrokes::kRefuse;  // SECTION VI
+    }
+    std::vector<Term> terms = TermsOf(pieces_[at], tables_, around);
+    if (HasRole(before, ListRole::kElsewhere, tables_) && Gap(pieces_[at - 1], pieces_[at]) < kUnitSpace * sense_.cap) {
+      terms.erase(std::remove_if(terms.begin(), terms.end(),
+                                 [](const Term& term) { return term.kind == TermKind::kDesignator; }),
+                  terms.end());
+    }
+    Add(terms_, terms, pieces_[at]);
   }
 
   const std::vector<Piece>& pieces_;

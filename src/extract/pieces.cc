@@ -99,4 +99,10 @@ Piece Joined(const std::vector<Piece>& pieces, std::size_t from, std::size_t cou
 
 int Gap(const Piece& left, const Piece& right) { return right.box.x - left.box.right(); }
 
+bool Near(const Box& a, const Box& b, double reach) {
+  const double dx = std::max({0, a.x - b.right(), b.x - a.right()});
+  const double dy = std::max({0, a.y - b.bottom(), b.y - a.bottom()});
+  return dx <= reach && dy <= reach;
+}
+
 }  // namespace benchleaf::extract

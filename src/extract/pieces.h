@@ -45,6 +45,9 @@ Piece Joined(const std::vector<Piece>& pieces, std::size_t from, std::size_t cou
 // The free space from one piece to the next in px; negative when they overlap.
 int Gap(const Piece& left, const Piece& right);
 
+// Whether less than `reach` px lie between the boxes, across and down.
+bool Near(const Box& a, const Box& b, double reach);
+
 }  // namespace benchleaf::extract
 
 #endif  // BENCHLEAF_SRC_EXTRACT_PIECES_H_

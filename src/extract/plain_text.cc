@@ -8,14 +8,14 @@ namespace benchleaf::extract {
 namespace {
 
 // Sorted by nothing in particular: the list is short.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 38> kSpellings = {{
+constexpr std::array<std::pair<std::string_view, std::string_view>, 40> kSpellings = {{
     {"\u2010", "-"},   {"\u2011", "-"},   {"\u2012", "-"},   {"\u2013", "-"},   {"\u2014", "-"},   {"\u2015", "-"},
     {"\u2212", "-"},   {"\u00ad", "-"},   {"\u00b5", "u"},   {"\u03bc", "u"},   {"\u03a9", "OHM"}, {"\u2126", "OHM"},
     {"\u00bd", "1/2"}, {"\u00bc", "1/4"}, {"\u00be", "3/4"}, {"\u2018", "'"},   {"\u2019", "'"},   {"\u201a", ","},
     {"\u2032", "'"},   {"\u00b4", "'"},   {"`", "'"},        {"\u201c", "\""},  {"\u201d", "\""},  {"\u201e", "\""},
     {"\u2033", "\""},  {"\u00ab", "\""},  {"\u00bb", "\""},  {"\u2026", "..."}, {"\u00b7", "."},   {"\u2022", "."},
     {"\u2219", "."},   {"\u223c", "~"},   {"\u02dc", "~"},   {"\u00d7", "x"},   {"\u2044", "/"},   {"\u00a0", ""},
-    {" ", ""},         {"\t", ""},
+    {"\u2020", "*"},   {"\u2021", "*"},   {" ", ""},         {"\t", ""},
 }};
 
 constexpr std::string_view kEdges = ".,;:()[]{}<>*'\"-_=~+|/\\!^#";

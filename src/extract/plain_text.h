@@ -27,8 +27,8 @@ std::size_t CharacterLength(std::string_view text, std::size_t at);
 // The text cut into UTF-8 characters.
 std::vector<std::string> Characters(std::string_view text);
 
-// Typographic dashes, quotes, fractions, micro and ohm signs in their ASCII spelling ("-", "\"", "1/2", "u", "OHM");
-// spaces of every kind left out; case kept; every other character kept.
+// Typographic dashes, quotes, fractions, daggers, micro and ohm signs in their ASCII spelling ("-", "\"", "1/2", "*",
+// "u", "OHM"); spaces of every kind left out; case kept; every other character kept.
 std::string PlainText(std::string_view text);
 
 // Without the punctuation round it that says nothing about a term: dots, commas, brackets, stars, quotes, dashes, bars.

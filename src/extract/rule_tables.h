@@ -51,6 +51,7 @@ enum class ListRole {
   kFigure,
   kPreposition,
   kModel,
+  kElsewhere,
 };
 
 // A phrase that speaks for a kind of page.
@@ -63,13 +64,14 @@ struct KindPhrase {
 }  // namespace extract
 
 struct Rules::Tables {
-  std::map<std::string, double, std::less<>> designator_classes;     // letters to how surely they are a designator
-  std::unordered_map<std::string, extract::LookAlike> look_alikes;   // by the UTF-8 character
-  std::vector<extract::PartPattern> part_patterns;                   // surest first
-  std::unordered_set<std::string> tube_types;                        // canonical; bare numbers are apart
-  std::unordered_set<std::string> tube_bases;                        // the same without suffix (6SN7)
-  std::unordered_set<std::string> number_tubes;                      // types that are bare numbers: 80, 01A, 5725
-  std::unordered_map<std::string, std::string> folded_tubes;         // look-alikes folded, to the type; "" when several
+  std::map<std::string, double, std::less<>> designator_classes;    // letters to how surely they are a designator
+  std::unordered_map<std::string, extract::LookAlike> look_alikes;  // by the UTF-8 character
+  std::vector<extract::PartPattern> part_patterns;                  // surest first
+  std::unordered_set<std::string> tube_types;                       // canonical; bare numbers are apart
+  std::unordered_set<std::string> tube_bases;                       // the same without suffix (6SN7)
+  std::unordered_set<std::string> number_tubes;                     // types that are bare numbers: 80, 01A, 5725
+  // Types and their bases by how they read with look-alikes folded.
+  std::unordered_map<std::string, std::vector<std::string>> folded_tubes;
   std::map<extract::ListRole, std::vector<std::string>> list_words;  // phrases in capitals, by role
   std::vector<extract::KindPhrase> kind_phrases;
 };

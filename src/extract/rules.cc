@@ -3,12 +3,13 @@
 #include "extract/look_alikes.h"
 #include "extract/plain_text.h"
 #include "extract/rule_tables.h"
-#include "extract/tube_type.h"
+#include "extract/tube_form.h"
 
 #include "benchleaf/core/table_file.h"
 
 #include <algorithm>
 #include <array>
+#include <set>
 #include <sstream>
 #include <string_view>
 #include <utility>
@@ -20,7 +21,7 @@ using extract::ListRole;
 
 using Done = Result<bool>;
 
-constexpr std::array<std::pair<std::string_view, ListRole>, 19> kRoles = {{
+constexpr std::array<std::pair<std::string_view, ListRole>, 20> kRoles = {{
     {"assembly", ListRole::kAssembly},
     {"unit", ListRole::kUnit},
     {"range", ListRole::kRange},
@@ -40,6 +41,7 @@ constexpr std::array<std::pair<std::string_view, ListRole>, 19> kRoles = {{
     {"figure", ListRole::kFigure},
     {"preposition", ListRole::kPreposition},
     {"model", ListRole::kModel},
+    {"elsewhere", ListRole::kElsewhere},
 }};
 
 // The names of page kinds, as paging has them; paging stands above this folder and cannot be asked.
@@ -156,10 +158,11 @@ Done ReadTubeTypes(const std::filesystem::path& path, Rules::Tables& tables) {
     }
     tables.tube_types.insert(type);
     tables.tube_bases.insert(extract::TubeBase(type));
-    const auto [place, fresh] = tables.folded_tubes.try_emplace(extract::Folded(type, tables), type);
-    if (!fresh && place->second != type) {
-      place->second.clear();  // several types look like this: none of them can be told
-    }
+  }
+  std::set<std::string> names(tables.tube_types.begin(), tables.tube_types.end());
+  names.insert(tables.tube_bases.begin(), tables.tube_bases.end());
+  for (const std::string& name : names) {
+    tables.folded_tubes[extract::Folded(name, tables)].push_back(name);
   }
   return true;
 }

@@ -1,8 +1,11 @@
 #include "extract/semiconductor.h"
 
+#include "extract/look_alikes.h"
 #include "extract/plain_text.h"
 
+#include <array>
 #include <cstddef>
+#include <vector>
 
 namespace benchleaf::extract {
 namespace {
@@ -49,6 +52,60 @@ bool IsSemiconductor(std::string_view text) {
                                   : IsNumberWithSuffix(text.substr(2), 3, 3, 1);
   }
   return false;
+}
+
+namespace {
+
+// The figures and suffix that the rest of a type was read as; empty when it cannot be that. Adds to `unlike`.
+std::string Serial(const std::vector<std::string>& read, std::size_t from, const Rules::Tables& tables,
+                   double& unlike) {
+  std::string serial;
+  for (std::size_t i = from; i < read.size(); ++i) {
+    const std::string& character = read[i];
+    if (character.size() == 1 && IsDigit(character.front())) {
+      serial += character;
+      continue;
+    }
+    const LookAlike alike = LookAlikeOf(character, tables);
+    const bool last = i + 1 == read.size();
+    if (last && i > from && character.size() == 1 && IsUpper(character.front())) {
+      serial += character;
+    } else if (alike.digit != 0) {
+      serial += alike.digit;
+      unlike += alike.sure ? 0.5 : 1;
+    } else {
+      return {};
+    }
+  }
+  return serial;
+}
+
+}  // namespace
+
+std::optional<RepairedType> SemiconductorLookingLike(std::string_view plain, const Rules::Tables& tables) {
+  constexpr std::array<std::string_view, 13> kFronts = {"1N",  "2N",  "3N",  "1S",  "2SA", "2SB", "2SC",
+                                                        "2SD", "2SF", "2SH", "2SJ", "2SK", "3SK"};
+  constexpr double kMostUnlike = 1;
+  const std::vector<std::string> read = Characters(plain);
+  std::optional<RepairedType> best;
+  double least = kMostUnlike + 1;
+  for (const std::string_view front : kFronts) {
+    if (read.size() < front.size() + 2) {
+      continue;
+    }
+    const std::vector<std::string> start(read.begin(), read.begin() + static_cast<std::ptrdiff_t>(front.size()));
+    auto unlike = Unlikeness(start, front, tables);
+    const bool anchored = start.back() == std::string(1, front.back());
+    if (!unlike || !anchored) {
+      continue;
+    }
+    const std::string type = std::string(front) + Serial(read, front.size(), tables, *unlike);
+    if (*unlike <= kMostUnlike && *unlike < least && IsSemiconductor(type)) {
+      least = *unlike;
+      best = RepairedType{type, *unlike <= 0.5 ? 0.85 : 0.65};
+    }
+  }
+  return best;
 }
 
 }  // namespace benchleaf::extract

@@ -3,8 +3,12 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <cstddef>
+#include <map>
 #include <set>
 #include <string_view>
+#include <utility>
 
 namespace benchleaf::extract {
 namespace {
@@ -42,6 +46,74 @@ void ReadLoneSections(std::vector<PageTerm>& terms, const Rules::Tables& tables)
   }
 }
 
+// Classes whose parts nobody draws in close rows, while the pins of a connector bear these letters: A1 to A22.
+bool IsPinLetter(const std::string& letters) {
+  constexpr std::string_view kPinLetters = "ABEFHJKPWXYZ";
+  return letters.size() == 1 && kPinLetters.find(letters) != std::string_view::npos;
+}
+
+// Numbers that follow each other at a close and even pace, one below or beside the other, are the pins of a connector.
+void DoubtPins(std::vector<PageTerm>& terms, double cap, const Rules::Tables& tables) {
+  constexpr std::size_t kFewest = 5;  // pins in a row
+  constexpr double kPace = 3.5;       // capital heights from one to the next
+  constexpr double kDoubt = 0.3;
+  struct Pin {
+    std::size_t term = 0;
+    int number = 0;
+  };
+  std::map<std::string, std::vector<Pin>> by_letter;
+  for (std::size_t i = 0; i < terms.size(); ++i) {
+    const auto designator =
+        terms[i].term.kind == TermKind::kDesignator ? ParseDesignator(terms[i].term.text, tables) : std::nullopt;
+    if (designator && designator->assembly.empty() && IsPinLetter(designator->letters)) {
+      by_letter[designator->letters].push_back({i, std::stoi(designator->number)});
+    }
+  }
+  const auto beside = [&](const Pin& a, const Pin& b) {
+    const Box& one = terms[a.term].box;
+    const Box& two = terms[b.term].box;
+    const double dx = std::abs(one.center_x() - two.center_x());
+    const double dy = std::abs(one.center_y() - two.center_y());
+    return std::abs(a.number - b.number) == 1 && std::min(dx, dy) < cap && std::max(dx, dy) < kPace * cap;
+  };
+  for (auto& [letter, pins] : by_letter) {
+    std::stable_sort(pins.begin(), pins.end(), [](const Pin& a, const Pin& b) { return a.number < b.number; });
+    for (std::size_t from = 0; from < pins.size();) {
+      std::size_t end = from + 1;
+      while (end < pins.size() && beside(pins[end - 1], pins[end])) {
+        ++end;
+      }
+      for (std::size_t i = from; end - from >= kFewest && i < end; ++i) {
+        terms[pins[i].term].confidence *= kDoubt;
+      }
+      from = end;
+    }
+  }
+}
+
+// F1A or T2A beside a fuse is its rating: quick or slow, so many amperes (IEC 60127 marks them so).
+void DropFuseRatings(std::vector<PageTerm>& terms, double cap, const Rules::Tables& tables) {
+  const auto is_rating = [&](const PageTerm& term) {
+    const auto designator =
+        term.term.kind == TermKind::kDesignator ? ParseDesignator(term.term.text, tables) : std::nullopt;
+    if (!designator || designator->suffix != "A" || (designator->letters != "F" && designator->letters != "T")) {
+      return false;
+    }
+    return std::any_of(terms.begin(), terms.end(), [&](const PageTerm& other) {
+      const auto fuse =
+          other.term.kind == TermKind::kDesignator ? ParseDesignator(other.term.text, tables) : std::nullopt;
+      return fuse && fuse->letters == "F" && fuse->suffix.empty() && Near(other.box, term.box, 2 * cap);
+    });
+  };
+  std::vector<PageTerm> kept;
+  for (const PageTerm& term : terms) {
+    if (!is_rating(term)) {
+      kept.push_back(term);
+    }
+  }
+  terms = std::move(kept);
+}
+
 bool SamePlace(const PageTerm& a, const PageTerm& b) {
   return a.term.kind == b.term.kind && a.term.text == b.term.text && OverlapOfSmaller(a.box, b.box) > 0.5;
 }
@@ -59,6 +131,10 @@ void SettleTerms(std::vector<PageTerm>& terms, const PageSense& sense, const Rul
   };
   terms.erase(std::remove_if(terms.begin(), terms.end(), drop), terms.end());
   ReadLoneSections(terms, tables);
+  if (!sense.list) {
+    DoubtPins(terms, sense.cap, tables);
+    DropFuseRatings(terms, sense.cap, tables);
+  }
   std::stable_sort(terms.begin(), terms.end(), [](const PageTerm& a, const PageTerm& b) {
     return a.box.y != b.box.y ? a.box.y < b.box.y : a.box.x < b.box.x;
   });

@@ -48,6 +48,9 @@ bool IsRkmRatherThanTube(const std::string& text, const Surroundings& around) {
   return around.rkm_in_use && around.tubes == TubeContext::kNone && IsPreferred(mantissa);
 }
 
+// CV4024: too high a number for the variable capacitors that CV also stands for.
+bool IsServiceTube(const std::string& type) { return type.compare(0, 2, "CV") == 0 && type.size() >= 5; }
+
 std::optional<Term> TubeTerm(const std::string& text, const Rules::Tables& tables, const Surroundings& around) {
   const auto tube = ParseTubeType(text, tables, around.tubes);
   return tube ? std::optional(Term{TermKind::kTube, tube->type, tube->sure}) : std::nullopt;
@@ -61,7 +64,7 @@ std::optional<Term> WholeTerm(const std::string& text, const Rules::Tables& tabl
     return Term{TermKind::kValue, value->canonical, SureOfValue(*value)};
   }
   const auto tube = ParseTubeType(upper, tables, around.tubes);
-  if (tube && tube->known && tube->sure >= 0.8) {
+  if (tube && !tube->repaired && tube->sure >= 0.8 && (tube->known || IsServiceTube(tube->type))) {
     return Term{TermKind::kTube, tube->type, tube->sure};
   }
   if (IsSemiconductor(upper)) {
@@ -78,6 +81,9 @@ std::optional<Term> WholeTerm(const std::string& text, const Rules::Tables& tabl
   }
   if (const double sure = SureOfPartNumber(upper, tables, around.parts); sure > 0) {
     return Term{TermKind::kPartNumber, upper, sure};
+  }
+  if (const auto repaired = SemiconductorLookingLike(text, tables)) {
+    return Term{TermKind::kSemiconductor, repaired->type, repaired->sure};
   }
   if (const auto repaired = RepairDesignator(text, tables, around.lone_strokes)) {
     return Term{TermKind::kDesignator, repaired->Text(), repaired->sure};
@@ -143,6 +149,12 @@ std::vector<Term> TermsBetweenSigns(const std::string& text, const Rules::Tables
         !terms.empty() && terms.back().kind == TermKind::kDesignator && terms.back().text[0] == 'V';
     rest.tubes = tube_before ? TubeContext::kTube : around.tubes;
   }
+  if (text[sign] == '(' && !terms.empty() && terms.back().kind == TermKind::kSemiconductor) {
+    return terms;  // the gain group: 2SC458(C)
+  }
+  if (!terms.empty() && terms.back().kind == TermKind::kTube) {
+    rest.tubes = TubeContext::kTube;  // another name of it: 12AX7(7025)
+  }
   const std::string behind = Trimmed(text.substr(sign + 1));
   if (!behind.empty()) {
     Append(terms, TermsIn(behind, tables, rest));
@@ -151,11 +163,6 @@ std::vector<Term> TermsBetweenSigns(const std::string& text, const Rules::Tables
 }
 
 bool IsDesignatorList(const std::string& text) {
-  const std::size_t slash = text.rfind('/');
-  if (slash != std::string::npos && slash > 0 && IsLetter(text.back()) && IsLetter(text.front()) &&
-      ParseValue(text.substr(slash + 1))) {
-    return false;  // R5/47K
-  }
   return text.find_first_of(",-~&/") != std::string::npos || text.find("THRU") != std::string::npos;
 }
 

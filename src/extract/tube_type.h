@@ -15,9 +15,10 @@ namespace benchleaf::extract {
 enum class TubeContext { kNone, kTube };
 
 struct TubeType {
-  std::string type;    // canonical: capitals, no dashes but those of the type itself, 0A2 for OA2, 12AX7A/ECC83
-  double sure = 0;     // 0 to 1
-  bool known = false;  // stands in config/tube-types.tsv, perhaps with another suffix
+  std::string type;       // canonical: capitals, no dashes but those of the type itself, 0A2 for OA2, 12AX7A/ECC83
+  double sure = 0;        // 0 to 1
+  bool known = false;     // stands in config/tube-types.tsv, perhaps with another suffix
+  bool repaired = false;  // other characters were read
 };
 
 // A whole text as a tube type:
@@ -28,11 +29,12 @@ struct TubeType {
 // - bare numbers (80, 01A, 5725), only near a sign that a tube is meant, or known with a suffix (5751WA);
 // - with JAN in front, one section ("1/2-12AU7" gives 12AU7), two names ("12AX7A/ECC83");
 // - service numbers VT-52 and CV4024.
-// Looks past characters that scans confuse when exactly one known type can have been meant.
+// Looks past characters that scans confuse when exactly one known type can have been meant; then `repaired` is set.
 std::optional<TubeType> ParseTubeType(std::string_view plain, const Rules::Tables& tables, TubeContext context);
 
-// The type without its suffix letters: 6SN7 for 6SN7GTB, 21ZP4 for 21ZP4A, EL3 for EL3N; the text itself otherwise.
-std::string TubeBase(std::string_view type);
+// The one known type that a text in capitals, without dashes, looks like; nothing when several are as likely. Also for
+// types whose suffix is not in the tables (6SN7GT8).
+std::optional<TubeType> TubeTypeLookingLike(const std::string& text, const Rules::Tables& tables, TubeContext context);
 
 }  // namespace benchleaf::extract
 

@@ -54,7 +54,7 @@ TEST(ExpandDesignators, SpellsOutListsAndRanges) {
 
 TEST(ExpandDesignators, RefusesPartNumbersAndNonsense) {
   for (const char* text : {"R-1234", "C12-1034", "A-12345", "R8-R1", "R1-C4", "R1,,2", "R1-", ",R1", "", "12,14",
-                           "R1-999", "74-1032-5", "C1-10340"}) {
+                           "R1-999", "74-1032-5", "C1-10340", "R5/47K"}) {
     EXPECT_EQ(Expanded(text, RangeStyle::kList), "-") << text;
   }
 }

@@ -27,7 +27,8 @@ TEST(ParseDesignator, KnowsTheClassesOfTheStandard) {
 
 TEST(ParseDesignator, KnowsOlderPractice) {
   // Common practice in older sets, no source.
-  for (const char* text : {"PL1", "SW2", "I1", "FB3", "IC4", "RFC1", "SO2", "PC1", "VC1", "TH1"}) {
+  for (const char* text : {"PL1", "SW2", "I1", "FB3", "IC4", "RFC1", "SO2", "PC1", "VC1", "TH1", "CV1", "MR2", "SR1",
+                           "POT3", "TS1", "SKT2", "RECT1", "SCR1", "FS1"}) {
     EXPECT_TRUE(ParseDesignator(text, Tables()).has_value()) << text;
   }
 }

@@ -118,6 +118,59 @@ TEST(ExtractSightings, LeavesAlignmentPointsAlone) {
   EXPECT_THAT(Drawn({"ALIGNMENT POINTS", "A1     A2     R5"}), ElementsAre("designator R5"));
 }
 
+TEST(ExtractSightings, LeavesAloneWhatOnlyLooksLikeADesignator) {
+  // Seen on drawings and in texts of 1958 to 1985: common practice, no source.
+  const struct {
+    std::vector<std::string> lines;
+    const char* designator;
+    const char* reason;
+  } kCases[] = {
+      {{"SEE PAGE C12"}, "designator C12", "a page"},
+      {{"ZONE B4"}, "designator B4", "a place on the sheet"},
+      {{"FIG. A2"}, "designator A2", "a figure"},
+      {{"PIN A7"}, "designator A7", "a pin"},
+      {{"TOOL T12"}, "designator T12", "a tool"},
+      {{"2SC458(C1)"}, "designator C1", "a gain group"},
+      {{"2SC458 (C1)"}, "designator C1", "a gain group, spaced"},
+      {{"F1", "T2A"}, "designator T2A", "the rating of a slow fuse"},
+      {{"A1", "A2", "A3", "A4", "A5", "A6"}, "designator A3", "the pins of a connector"},
+  };
+  for (const auto& one : kCases) {
+    PageReading reading = PageOf(one.lines, WordOrigin::kString);
+    EXPECT_THAT(Terms(reading), Not(Contains(one.designator))) << one.lines.front() << ": " << one.reason;
+  }
+  EXPECT_THAT(Drawn({"R1", "R2", "R3", "R4", "R5", "R6"}), Contains("designator R3")) << "resistors in a column";
+  EXPECT_THAT(Drawn({"A1     A2     A3"}), Contains("designator A2")) << "assemblies";
+  EXPECT_THAT(Drawn({"T2A     T2B"}), Contains("designator T2A")) << "no fuse near";
+}
+
+TEST(ExtractSightings, FindsTubeTypesAsManualsPrintThem) {
+  const struct {
+    std::vector<std::string> lines;
+    const char* tube;
+    const char* reason;
+  } kCases[] = {
+      {{"V1:6AU6"}, "tube 6AU6", "behind the designator"},
+      {{"V1,2: 12AX7"}, "tube 12AX7", "behind two designators"},
+      {{"V4", "6AU6"}, "tube 6AU6", "below the designator"},
+      {{"6AU6\u2020"}, "tube 6AU6", "a footnote"},
+      {{"12AX7**"}, "tube 12AX7", "a footnote"},
+      {{"\u00bd12AX7"}, "tube 12AX7", "half a tube"},
+      {{"1/2 6AL5"}, "tube 6AL5", "half a tube, spaced"},
+      {{"12AX7 (7025)"}, "tube 12AX7", "another name in brackets"},
+      {{"THE 5725 PENTODE"}, "tube 5725", "a tube word behind"},
+      {{"TUBE 5725"}, "tube 5725", "a tube word in front"},
+      {{"V7", "6AUG"}, "tube 6AU6", "a G for the 6"},
+  };
+  for (const auto& one : kCases) {
+    EXPECT_THAT(Drawn(one.lines), Contains(one.tube)) << one.lines.front() << ": " << one.reason;
+  }
+  EXPECT_THAT(Drawn({"12AX7(7025)"}), ElementsAre("tube 12AX7", "tube 7025"));
+  EXPECT_THAT(Drawn({"CV4024"}), ElementsAre("tube CV4024"));
+  EXPECT_THAT(Drawn({"CV12"}), ElementsAre("designator CV12")) << "a variable capacitor";
+  EXPECT_THAT(Drawn({"IN34A     2N4O4"}), ElementsAre("semiconductor 1N34A", "semiconductor 2N404"));
+}
+
 TEST(ExtractSightings, ReadsALoneSectionBAsAnEight) {
   EXPECT_THAT(Drawn({"R1B"}), ElementsAre("designator R18"));
   EXPECT_THAT(Drawn({"R1A     R1B"}), ElementsAre("designator R1A", "designator R1B"));

@@ -1,6 +1,7 @@
 #include "extract/look_alikes.h"
 
 #include "extract/page_text.h"
+#include "extract/plain_text.h"
 
 #include "benchleaf/extract/extract.h"
 
@@ -39,6 +40,19 @@ TEST(FoldLookAlikes, IsStable) {
   for (const char* text : {"R1O1", "12AX7A/ECC83", "74-1032-5", "", "\xff"}) {
     EXPECT_EQ(Fold(Fold(text)), Fold(text));
   }
+}
+
+TEST(Unlikeness, SumsWhatEachCharacterTakes) {
+  const auto unlike = [](const char* read, const char* meant) {
+    return extract::Unlikeness(extract::Characters(read), meant, ShippedRules().tables());
+  };
+  EXPECT_EQ(unlike("R12", "R12"), 0);
+  EXPECT_EQ(unlike("RI2", "R12"), 0.5) << "everyday";
+  EXPECT_EQ(unlike("6AUG", "6AU6"), 1) << "seldom";
+  EXPECT_EQ(unlike("r12", "R12"), 0.1) << "a small letter";
+  EXPECT_EQ(unlike("R|S", "R15"), 1.5);
+  EXPECT_FALSE(unlike("R12", "R13").has_value()) << "of two classes";
+  EXPECT_FALSE(unlike("R1", "R12").has_value()) << "of two lengths";
 }
 
 }  // namespace

@@ -110,13 +110,67 @@ TEST(ParseTubeType, RefusesWhatIsNoTube) {
   }
 }
 
-TEST(TubeBase, TakesTheSuffixOff) {
-  EXPECT_EQ(TubeBase("6SN7GTB"), "6SN7");
-  EXPECT_EQ(TubeBase("21ZP4A"), "21ZP4");
-  EXPECT_EQ(TubeBase("6J5GT/G"), "6J5");
-  EXPECT_EQ(TubeBase("E88CC"), "E88CC");
-  EXPECT_EQ(TubeBase("PL81A"), "PL81");
-  EXPECT_EQ(TubeBase("80"), "80");
+TEST(ParseTubeType, ReadsTypesAsManualsPrintThem) {
+  // Forms of manuals of 1958 to 1985; types of receiving tube manuals; common practice, no source.
+  const struct {
+    const char* text;
+    const char* type;
+    const char* reason;
+  } kCases[] = {
+      {"1/212AX7", "12AX7", "one section, written on"},
+      {"1/2-6SN7GTB", "6SN7GTB", "one section, with a dash"},
+      {"(1/2)12AU7A", "12AU7A", "one section, in brackets"},
+      {"I/26AL5", "6AL5", "the one read as a letter"},
+      {"1/36AG11", "6AG11", "one of three sections"},
+      {"12AX7/ECC83", "12AX7/ECC83", "American and European name"},
+      {"EL84/6BQ5", "EL84/6BQ5", "the other way round"},
+      {"6L6GC/7581", "6L6GC/7581", "the number is known for a tube by the other name"},
+      {"12AX7A/ECC83/7025", "12AX7A/ECC83/7025", "three names"},
+      {"EL-84", "EL84", "dash inside"},
+      {"ECC-83", "ECC83", "dash inside"},
+      {"PCL-82", "PCL82", "dash inside"},
+      {"JAN-5814A", "5814A", "service mark"},
+      {"JAN-CXX-6AU6WA", "6AU6WA", "service mark with the manufacturer's letters"},
+      {"VT-231", "VT231", "service number"},
+      {"CV4024", "CV4024", "service number"},
+      {"10BP4", "10BP4", "picture tube"},
+      {"21ZP4A", "21ZP4A", "picture tube"},
+      {"7A8", "7A8", "loktal"},
+      {"14Q7", "14Q7", "loktal"},
+  };
+  for (const auto& one : kCases) {
+    EXPECT_EQ(Type(one.text), one.type) << one.text << ": " << one.reason;
+  }
+}
+
+TEST(ParseTubeType, RepairsWhatCanBeOneKnownTypeOnly) {
+  const struct {
+    const char* read;
+    const char* type;
+    const char* reason;
+  } kCases[] = {
+      {"6AUG", "6AU6", "no type ends in letters alone"},
+      {"I2AX7", "12AX7", "no type begins with I"},
+      {"SU4GB", "5U4GB", "no American type begins with S"},
+      {"6C86", "6CB6", "86 elements is no type"},
+      {"6SN7GT8", "6SN7GTB", "the suffix is a letter"},
+      {"6BQ7A", "6BQ7A", "right already"},
+      {"l2AU7", "12AU7", "a small l for the one"},
+      {"6AL5W", "6AL5W", "right already"},
+      {"SY3GT", "5Y3GT", "S for 5"},
+      {"S0C5", "50C5", "two characters, and still but one type"},
+  };
+  for (const auto& one : kCases) {
+    EXPECT_EQ(Type(one.read), one.type) << one.read << ": " << one.reason;
+  }
+}
+
+TEST(ParseTubeType, SaysWhatItRepaired) {
+  const auto sure = [](const char* text) { return ParseTubeType(text, ShippedRules().tables(), TubeContext::kNone); };
+  EXPECT_FALSE(sure("6AU6")->repaired);
+  EXPECT_TRUE(sure("6AUG")->repaired);
+  EXPECT_GT(sure("6AU6")->sure, sure("6AUG")->sure);
+  EXPECT_GT(sure("I2AX7")->sure, sure("S0C5")->sure) << "fewer changes";
 }
 
 }  // namespace
