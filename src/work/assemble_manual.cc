@@ -1,9 +1,11 @@
 #include "work/assemble_manual.h"
 
 #include "benchleaf/extract/extract.h"
+#include "benchleaf/extract/lexicon.h"
 #include "benchleaf/linking/link.h"
 #include "benchleaf/paging/paging.h"
 
+#include <cstddef>
 #include <utility>
 
 namespace benchleaf {
@@ -21,6 +23,39 @@ void SearchPage(PageRecord& page, const Rules& rules, ListState& state) {
   page.sightings = ExtractSightings(page.reading, rules);
   if (page.facts.kind == PageKind::kPartsList) {
     page.entries = ExtractEntries(page.reading, rules, state);
+  }
+}
+
+LexiconPart PartOf(PageKind kind) {
+  switch (kind) {
+    case PageKind::kSchematic:
+    case PageKind::kPartsLocator:
+    case PageKind::kTubeLayout:
+    case PageKind::kBlockDiagram:
+    case PageKind::kWaveforms:
+    case PageKind::kOther:  // pages of which too little can be read to tell their kind are drawings more often than not
+      return LexiconPart::kDrawing;
+    case PageKind::kPartsList:
+    case PageKind::kText:
+    case PageKind::kSpecifications:
+    case PageKind::kTroubleshooting:
+      return LexiconPart::kSource;
+    case PageKind::kAlignment:
+      return LexiconPart::kAlignment;
+    default:
+      return LexiconPart::kNone;
+  }
+}
+
+void RankDrawings(std::vector<PageRecord>& pages, const Rules& rules) {
+  std::vector<LexiconPage> told;
+  told.reserve(pages.size());
+  for (const PageRecord& page : pages) {
+    told.push_back({PartOf(page.facts.kind), &page.reading, &page.sightings, &page.entries});
+  }
+  std::vector<std::vector<Sighting>> ranked = RankByLexicon(told, rules);
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    pages[i].sightings = std::move(ranked[i]);
   }
 }
 
@@ -44,6 +79,7 @@ std::optional<ManualRecord> AssembleManual(ManualRecord head, std::vector<PageRe
     }
     SearchPage(page, rules, state);
   }
+  RankDrawings(pages, rules);
   head.links = Links(pages);
   head.pages = std::move(pages);
   return head;
