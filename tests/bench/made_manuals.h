@@ -1,0 +1,33 @@
+// Small manuals of invented parts and of sheets that others drew: a drawing, its parts list, some with a locator. What
+// a list tells about the drawings of its manual is measured on them.
+
+#ifndef BENCHLEAF_TESTS_BENCH_MADE_MANUALS_H_
+#define BENCHLEAF_TESTS_BENCH_MADE_MANUALS_H_
+
+#include "scan-maker/made_page.h"
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace benchleaf::bench {
+
+struct MadeManual {
+  std::string name;
+  std::uint64_t seed = 0;                  // of its degrading
+  std::vector<scanmaker::MadePage> pages;  // drawings first, then the list
+};
+
+enum class ManualHalf { kDevelopment, kHeldOut };
+
+// Circuits of tube sets, drawn on a sheet, listed, and shown on a locator. The seeds of the held-out half count in no
+// setting.
+std::vector<MadeManual> InventedManuals(ManualHalf half);
+
+// The sheets of kicad-demos of that half, each with a list of the designators on it. They have no list of their own, so
+// descriptions and part numbers are invented.
+std::vector<MadeManual> OutsideManuals(ManualHalf half);
+
+}  // namespace benchleaf::bench
+
+#endif  // BENCHLEAF_TESTS_BENCH_MADE_MANUALS_H_
