@@ -63,10 +63,6 @@ std::string AssemblyAt(const Box& box, const std::vector<extract::ListPageRow>& 
   return {};
 }
 
-// On drawings, scraps of symbols read as designators, with little confidence. Below this more are wrong than right, and
-// what cannot be read is better said to be unread.
-constexpr double kLeastSureOnDrawings = 0.3;
-
 }  // namespace
 
 std::vector<Sighting> ExtractSightings(const PageReading& reading, const Rules& rules) {
@@ -114,7 +110,7 @@ std::vector<Sighting> ExtractSightings(const PageReading& reading, const Rules& 
     sighting.turn = (term.turn - reading.frame.orientation + 360) % 360;
     sighting.confidence = std::clamp(term.confidence, 0.0, 1.0);
     sighting.assembly = list ? std::move(term.assembly) : sense.assembly;
-    if (list || sighting.kind != TermKind::kDesignator || sighting.confidence >= kLeastSureOnDrawings) {
+    if (list || sighting.kind != TermKind::kDesignator || sighting.confidence >= extract::kLeastSureOnDrawings) {
       sightings.push_back(std::move(sighting));
     }
   }

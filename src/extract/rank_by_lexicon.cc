@@ -1,5 +1,6 @@
 #include "extract/assembly_prefix.h"
 #include "extract/lexicon.h"
+#include "extract/page_terms.h"
 #include "extract/plain_text.h"
 
 #include "benchleaf/extract/lexicon.h"
@@ -19,7 +20,6 @@ using extract::Lexicon;
 constexpr double kSureReading = 0.85;   // a term read as surely is never replaced
 constexpr double kEachUnlike = 0.6;     // what one seldom confusion takes from the certainty
 constexpr double kClearlyBetter = 1.3;  // than the next term, in certainty
-constexpr double kLeastOnDrawings = 0.4;
 
 // Certainty after a sign that is seen `ratio` times as often beside what is right as beside what is wrong (Bayes' rule
 // in odds).
@@ -55,7 +55,7 @@ class Ranker {
     ranked_.erase(std::remove_if(ranked_.begin(), ranked_.end(),
                                  [](const Sighting& sighting) {
                                    return sighting.kind == TermKind::kDesignator &&
-                                          sighting.confidence < kLeastOnDrawings;
+                                          sighting.confidence < extract::kLeastSureOnDrawings;
                                  }),
                   ranked_.end());
     return std::move(ranked_);
@@ -179,7 +179,7 @@ class Ranker {
         found.assembly = before.assembly;
         before = std::move(found);
       }
-    } else if (found.confidence >= kLeastOnDrawings) {
+    } else if (found.confidence >= extract::kLeastSureOnDrawings) {
       ranked_.push_back(std::move(found));
     }
   }

@@ -163,7 +163,7 @@ TEST(RankByLexicon, DoubtsWhatACompleteListDoesNotName) {
   lines.emplace_back("R9");
   lines.emplace_back("Q5");
   PageReading drawing = Drawing(lines, 0.97);
-  drawing.words[10].confidence = 0.5;
+  drawing.words[10].confidence = 0.4;
   manual.Add(LexiconPart::kDrawing, drawing);
   const std::vector<std::string> texts = Texts(manual.Ranked()[1]);
   EXPECT_THAT(texts, Not(Contains("R9"))) << "badly read and not listed";
