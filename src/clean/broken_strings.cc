@@ -23,8 +23,7 @@ InkImage PaintSmall(const CleanPage& page, const std::vector<std::size_t>& fragm
     const Component& component = page.components.items[i];
     for (std::size_t r = 0; r < component.run_count; ++r) {
       const Run& run = page.components.runs[component.first_run + r];
-      std::uint8_t* row = small.row(run.y / kShrink);
-      std::fill(row + run.begin / kShrink, row + (run.end - 1) / kShrink + 1, std::uint8_t{1});
+      small.row(run.y / kShrink).Ink(run.begin / kShrink, (run.end - 1) / kShrink + 1);
     }
   }
   return small;
@@ -36,7 +35,7 @@ bool IsStringSized(const Box& box, double cap) {
 
 // Which blob each pixel of the small picture belongs to, -1 for none.
 std::vector<int> Labels(const Components& blobs, const InkImage& small) {
-  std::vector<int> labels(small.pixels.size(), -1);
+  std::vector<int> labels(static_cast<std::size_t>(small.width) * static_cast<std::size_t>(small.height), -1);
   for (std::size_t i = 0; i < blobs.items.size(); ++i) {
     const Component& blob = blobs.items[i];
     for (std::size_t r = 0; r < blob.run_count; ++r) {

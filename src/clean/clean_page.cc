@@ -16,6 +16,9 @@ namespace {
 
 constexpr double kMaxSkewDegrees = 6;
 
+// No page is made larger than this: a fold-out of 12,000 x 9,000 px must be read in 400 MB.
+constexpr double kMostLevelPx = 110e6;
+
 // The capital height to expect at a resolution: schematics are lettered at about 2 mm, 24 px at 300 dpi. Claims under
 // 100 dpi are commonly wrong (a page box in points equal to the pixels reads as 72), so that the page's size is asked
 // instead, taken as 11 inches.
@@ -25,30 +28,14 @@ double ExpectedCap(const GreyImage& image, double dpi) {
 }
 
 // On even ground one threshold serves the whole page, well enough to measure by.
-InkImage Thresholded(const GreyImage& even) {
-  constexpr std::uint8_t kInkBelow = 160;
-  InkImage ink(even.width, even.height);
-  std::transform(even.pixels.begin(), even.pixels.end(), ink.pixels.begin(),
-                 [](std::uint8_t grey) { return static_cast<std::uint8_t>(grey < kInkBelow ? 1 : 0); });
-  return ink;
-}
-
-InkImage TurnedInk(const InkImage& ink) {
-  InkImage turned(ink.height, ink.width);
-  for (int y = 0; y < ink.height; ++y) {
-    for (int x = 0; x < ink.width; ++x) {
-      turned.row(x)[ink.height - 1 - y] = ink.row(y)[x];
-    }
-  }
-  return turned;
-}
+constexpr std::uint8_t kInkBelow = 160;
 
 // Rows of text and lying wires tell the skew, and so do standing wires; the surer of the two is believed.
 double SkewOf(const GreyImage& even) {
   const double factor = std::min(1.0, 2400.0 / std::max(even.width, even.height));
-  const InkImage ink = Thresholded(factor < 1 ? Scaled(even, factor) : even);
+  const InkImage ink = Thresholded(factor < 1 ? Shrunk(even, factor) : even, kInkBelow);
   const Skew rows = FindSkew(ink, kMaxSkewDegrees);
-  const Skew columns = FindSkew(TurnedInk(ink), kMaxSkewDegrees);
+  const Skew columns = FindSkew(OnItsSide(ink), kMaxSkewDegrees);
   const Skew& surer = columns.confidence > rows.confidence ? columns : rows;
   // Two that agree are right although neither may be sure; 2.5 is Leptonica's own bound for one alone.
   constexpr double kAgree = 0.25;
@@ -71,14 +58,12 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation) {
   const double expected = ExpectedCap(image, dpi);
   GreyImage level =
       WithEvenGround(Turned(WithoutBlackEdges(image), orientation), static_cast<int>(std::lround(3.5 * expected)));
-  const double native_cap = EstimateCapHeight(FindComponents(Thresholded(level)), expected);
-  const double scale = std::clamp(kLevelCapPx / native_cap, 0.4, 3.0);
   // A little more or less than the wanted height reads as well; scaling would only blur it.
   if (scale < 0.85 || scale > 1.2) {
     page.frame.scale = scale;
-    level = Scaled(level, scale);
+    level = scale < 1 ? Shrunk(level, scale) : Scaled(std::move(level), scale);
     if (scale > 1.4) {
-      level = Blurred(level, 1);
+      level = Blurred(std::move(level), 1);
     }
   }
   page.frame.level_width = level.width;
@@ -86,7 +71,7 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation) {
   page.frame.skew_degrees = SkewOf(level);
   constexpr double kLevelEnough = 0.04;
   if (std::abs(page.frame.skew_degrees) > kLevelEnough) {
-    level = Leveled(level, page.frame.skew_degrees);
+    level = Leveled(std::move(level), page.frame.skew_degrees);
   } else {
     page.frame.skew_degrees = 0;
   }

@@ -3,26 +3,20 @@
 #include "clean/disjoint_sets.h"
 
 #include <algorithm>
-#include <cstring>
-#include <limits>
-#include <utility>
+#include <cstddef>
+#include <cstdint>
+#include <vector>
 
 namespace benchleaf {
 namespace {
 
 // The runs of a row, appended.
 void AppendRuns(const InkImage& ink, int y, std::vector<Run>& runs) {
-  const std::uint8_t* row = ink.row(y);
-  int x = 0;
-  while (x < ink.width) {
-    const void* start = std::memchr(row + x, 1, static_cast<std::size_t>(ink.width - x));
-    if (start == nullptr) {
-      return;
-    }
-    const int begin = static_cast<int>(static_cast<const std::uint8_t*>(start) - row);
-    const void* stop = std::memchr(row + begin, 0, static_cast<std::size_t>(ink.width - begin));
-    x = stop == nullptr ? ink.width : static_cast<int>(static_cast<const std::uint8_t*>(stop) - row);
-    runs.push_back({y, begin, x});
+  const InkImage::ConstRow row = ink.row(y);
+  for (int begin = row.NextInk(0); begin < ink.width;) {
+    const int end = row.NextGround(begin);
+    runs.push_back({y, begin, end});
+    begin = row.NextInk(end);
   }
 }
 
@@ -52,16 +46,16 @@ Components FindComponents(const InkImage& ink) {
   }
 
   Components found;
-  constexpr std::size_t kNone = std::numeric_limits<std::size_t>::max();
-  std::vector<std::size_t> number(runs.size(), kNone);
-  std::vector<std::size_t> owner(runs.size());
+  // A set's least run comes first, and numbers its component.
+  std::vector<std::uint32_t> owner(runs.size());
   for (std::size_t i = 0; i < runs.size(); ++i) {
-    const std::size_t root = sets.Find(i);
-    if (number[root] == kNone) {
-      number[root] = found.items.size();
+    const std::size_t least = sets.Find(i);
+    if (least == i) {
+      owner[i] = static_cast<std::uint32_t>(found.items.size());
       found.items.emplace_back();
+    } else {
+      owner[i] = owner[least];
     }
-    owner[i] = number[root];
     Component& component = found.items[owner[i]];
     const Run& run = runs[i];
     component.box = Union(component.box, {run.begin, run.y, run.end - run.begin, 1});
@@ -85,11 +79,14 @@ Components FindComponents(const InkImage& ink) {
 Box LargestHole(const Components& components, std::size_t which) {
   const Component& component = components.items[which];
   InkImage ground(component.box.width + 2, component.box.height + 2);
-  std::fill(ground.pixels.begin(), ground.pixels.end(), std::uint8_t{1});
+  for (int y = 0; y < ground.height; ++y) {
+    ground.row(y).Ink(0, ground.width);
+  }
   for (std::size_t i = 0; i < component.run_count; ++i) {
     const Run& run = components.runs[component.first_run + i];
-    std::fill(ground.row(run.y - component.box.y + 1) + run.begin - component.box.x + 1,
-              ground.row(run.y - component.box.y + 1) + run.end - component.box.x + 1, std::uint8_t{0});
+    for (int x = run.begin; x < run.end; ++x) {
+      ground.row(run.y - component.box.y + 1)[x - component.box.x + 1] = 0;
+    }
   }
   // The first ground from the top is what surrounds the component.
   const Components grounds = FindComponents(ground);

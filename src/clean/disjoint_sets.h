@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <cstdint>
 #include <vector>
 
 namespace benchleaf {
@@ -14,7 +15,7 @@ class DisjointSets {
   // Adds sets of one until there are `count` things.
   void Grow(std::size_t count) {
     for (std::size_t i = parent_.size(); i < count; ++i) {
-      parent_.push_back(i);
+      parent_.push_back(static_cast<std::uint32_t>(i));
     }
   }
 
@@ -30,11 +31,11 @@ class DisjointSets {
   void Join(std::size_t a, std::size_t b) {
     a = Find(a);
     b = Find(b);
-    parent_[std::max(a, b)] = std::min(a, b);
+    parent_[std::max(a, b)] = static_cast<std::uint32_t>(std::min(a, b));
   }
 
  private:
-  std::vector<std::size_t> parent_;
+  std::vector<std::uint32_t> parent_;  // a page has less than 2^32 pixels
 };
 
 }  // namespace benchleaf

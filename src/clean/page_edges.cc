@@ -130,7 +130,7 @@ std::vector<char> Widened(const Cells& cells, const std::vector<char>& region, i
 
 }  // namespace
 
-GreyImage WithoutBlackEdges(const GreyImage& scan) {
+GreyImage WithoutBlackEdges(GreyImage scan) {
   const Cells cells = CellsOf(scan);
   if (cells.level.empty()) {
     return scan;
@@ -144,18 +144,17 @@ GreyImage WithoutBlackEdges(const GreyImage& scan) {
   black = Widened(cells, black, static_cast<int>(kDark * paper));
   black = Widened(cells, black, static_cast<int>(kDim * paper));
   black = Widened(cells, black, static_cast<int>(kDim * paper));
-  GreyImage page = scan;
   for (int y = 0; y < scan.height; ++y) {
     // What the last whole cells leave over at the right and at the foot goes with them.
     const int cell_y = std::min(y / cells.size, cells.height - 1);
-    std::uint8_t* row = page.row(y);
+    std::uint8_t* row = scan.row(y);
     for (int x = 0; x < scan.width; ++x) {
       if (black[cells.At(std::min(x / cells.size, cells.width - 1), cell_y)] != 0) {
         row[x] = paper;
       }
     }
   }
-  return page;
+  return scan;
 }
 
 }  // namespace benchleaf

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstring>
 #include <utility>
 #include <vector>
 
@@ -23,7 +22,7 @@ void MarkNear(const Components& components, const Component& component, const Bo
     const int top = std::max(run.y - round_px - area.y, 0);
     const int bottom = std::min(run.y + round_px + 1 - area.y, area.height);
     for (int y = top; y < bottom && begin < end; ++y) {
-      std::memset(mask.row(y) + begin, 1, static_cast<std::size_t>(end - begin));
+      mask.row(y).Ink(begin, end);
     }
   }
 }
@@ -114,9 +113,9 @@ StringCrop CutString(const CleanPage& page, const TextString& string, int turn, 
   }
   StretchContrast(cut);
   // Standing text is turned back upright.
-  cut = Turned(cut, (360 - turn) % 360);
+  cut = Turned(std::move(cut), (360 - turn) % 360);
   crop.scale = cap_px / cap;
-  const GreyImage scaled = Scaled(cut, crop.scale);
+  const GreyImage scaled = Scaled(std::move(cut), crop.scale);
   crop.image = GreyImage(scaled.width + 2 * kBorderPx, scaled.height + 2 * kBorderPx);
   for (int y = 0; y < scaled.height; ++y) {
     std::copy(scaled.row(y), scaled.row(y) + scaled.width, crop.image.row(y + kBorderPx) + kBorderPx);

@@ -3,78 +3,44 @@
 #include "pixels/pix.h"
 
 #include <algorithm>
-#include <cmath>
-#include <numbers>
+#include <cstddef>
+#include <vector>
 
 namespace benchleaf {
 
-GreyImage Scaled(const GreyImage& image, double factor) {
-  const PixHandle pix = ToPix(image);
+GreyImage Scaled(GreyImage image, double factor) {
+  constexpr double kLinearFrom = 0.7;
+  if (factor < kLinearFrom) {
+    return Shrunk(image, factor);
+  }
+  PixHandle pix = ToPix(image);
   const auto f = static_cast<float>(factor);
-  PixHandle scaled(pix ? pixScaleGeneral(pix.get(), f, f, 0.0F, 0) : nullptr);
-  return scaled ? ToGrey(scaled.get()) : image;
-}
-
-GreyImage Leveled(const GreyImage& image, double degrees) {
-  const PixHandle pix = ToPix(image);
-  const auto radians = static_cast<float>(degrees * std::numbers::pi / 180);
-  const PixHandle turned(pix ? pixRotateAMGray(pix.get(), radians, 255) : nullptr);
-  return turned ? ToGrey(turned.get()) : image;
-}
-
-GreyImage Blurred(const GreyImage& image, int radius) {
-  if (radius < 1 || image.width <= 2 * radius || image.height <= 2 * radius) {
+  const PixHandle scaled(pix ? pixScaleGrayLI(pix.get(), f, f) : nullptr);
+  if (!scaled) {
     return image;
   }
-  const PixHandle pix = ToPix(image);
-  const PixHandle once(pix ? pixBlockconv(pix.get(), radius, radius) : nullptr);
-  return once ? ToGrey(once.get()) : image;
+  // A fold-out must not be held four times.
+  pix.reset();
+  image = {};
+  return ToGrey(scaled.get());
 }
 
-GreyImage WithEvenGround(const GreyImage& image, int ground_px) {
-  // The ground is smooth, so a quarter of the page's size tells it as well as the whole does.
-  constexpr int kShrink = 4;
-  const PixHandle pix = ToPix(image);
-  if (!pix || image.width < 16 * kShrink || image.height < 16 * kShrink) {
-    return image;
+InkImage Thresholded(const GreyImage& image, std::uint8_t ink_below) {
+  InkImage ink(image.width, image.height);
+  std::vector<std::uint8_t> is_ink(static_cast<std::size_t>(image.width));
+  for (int y = 0; y < image.height; ++y) {
+    const std::uint8_t* row = image.row(y);
+    std::transform(row, row + image.width, is_ink.begin(),
+                   [ink_below](std::uint8_t grey) { return static_cast<std::uint8_t>(grey < ink_below ? 1 : 0); });
+    ink.row(y).Take(is_ink.data(), image.width);
   }
-  const PixHandle small(pixScaleAreaMap(pix.get(), 1.0F / kShrink, 1.0F / kShrink));
-  const int window = std::max(3, ground_px / kShrink) | 1;
-  const PixHandle calm(small ? pixMedianFilter(small.get(), 3, 3) : nullptr);
-  const PixHandle filled(calm ? pixCloseGray(calm.get(), window, window) : nullptr);
-  const PixHandle ground(filled ? pixBlockconv(filled.get(), 8, 8) : nullptr);
-  if (!ground) {
-    return image;
-  }
-  const GreyImage level = ToGrey(ground.get());
-  GreyImage even = image;
-  for (int y = 0; y < even.height; ++y) {
-    const std::uint8_t* ground_row = level.row(std::min(y / kShrink, level.height - 1));
-    std::uint8_t* row = even.row(y);
-    for (int x = 0; x < even.width; ++x) {
-      const int paper = std::max<int>(ground_row[std::min(x / kShrink, level.width - 1)], 1);
-      row[x] = static_cast<std::uint8_t>(std::min(255, row[x] * 255 / paper));
-    }
-  }
-  return even;
+  return ink;
 }
 
-InkImage Binarized(const GreyImage& image, int half_window, double k) {
-  InkImage none(image.width, image.height);
-  if (image.width < 2 * half_window + 3 || image.height < 2 * half_window + 3) {
-    return none;
-  }
+InkImage OnItsSide(const InkImage& image) {
   const PixHandle pix = ToPix(image);
-  // Tiles keep the sums of squares of a large page within what one tile needs.
-  constexpr int kTilePx = 2000;
-  const int tiles_x = std::max(1, image.width / kTilePx);
-  const int tiles_y = std::max(1, image.height / kTilePx);
-  Pix* ink = nullptr;
-  if (pix) {
-    pixSauvolaBinarizeTiled(pix.get(), half_window, static_cast<float>(k), tiles_x, tiles_y, nullptr, &ink);
-  }
-  const PixHandle owned(ink);
-  return owned ? ToInk(owned.get()) : none;
+  const PixHandle turned(pix ? pixRotate90(pix.get(), 1) : nullptr);
+  return turned ? ToInk(turned.get()) : InkImage(image.height, image.width);
 }
 
 InkImage Opened(const InkImage& image, int width, int height) {

@@ -1,5 +1,6 @@
 #include "pixels/pix.h"
 
+#include <algorithm>
 #include <cstddef>
 
 namespace benchleaf {
@@ -31,17 +32,13 @@ PixHandle ToPix(const GreyImage& image) {
 
 PixHandle ToPix(const InkImage& image) {
   SilenceLeptonica();
-  PixHandle pix(pixCreate(image.width, image.height, 1));
+  PixHandle pix(pixCreateNoInit(image.width, image.height, 1));
   if (!pix) {
     return pix;
   }
+  // Leptonica's rows are InkImage's rows.
   for (int y = 0; y < image.height; ++y) {
-    l_uint32* line = MutableLine(pix.get(), y);
-    const std::uint8_t* from = image.row(y);
-    // 32 pixels a word, the leftmost in the highest bit.
-    for (int x = 0; x < image.width; ++x) {
-      line[x >> 5] |= static_cast<l_uint32>(from[x] & 1U) << (31U - (static_cast<unsigned>(x) & 31U));
-    }
+    std::copy_n(image.row_words(y), image.words_per_row(), MutableLine(pix.get(), y));
   }
   return pix;
 }
@@ -76,12 +73,9 @@ GreyImage ToGrey(Pix* pix) {
 
 InkImage ToInk(Pix* pix) {
   InkImage image(pixGetWidth(pix), pixGetHeight(pix));
+  pixSetPadBits(pix, 0);
   for (int y = 0; y < image.height; ++y) {
-    const l_uint32* line = Line(pix, y);
-    std::uint8_t* to = image.row(y);
-    for (int x = 0; x < image.width; ++x) {
-      to[x] = static_cast<std::uint8_t>((line[x >> 5] >> (31U - (static_cast<unsigned>(x) & 31U))) & 1U);
-    }
+    std::copy_n(Line(pix, y), image.words_per_row(), image.row_words(y));
   }
   return image;
 }

@@ -49,6 +49,7 @@ class PageReader::Impl {
     } else {
       const int orientation = FindOrientation(page, reader_->general());
       if (orientation != 0) {
+        page = {};  // a fold-out must not be held twice
         page = MakeCleanPage(raster.image, raster.dpi, orientation);
       }
       reading.words = ReadStrings(page, *reader_);

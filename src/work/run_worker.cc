@@ -6,6 +6,7 @@
 #include "benchleaf/reading/page_reader.h"
 #include "benchleaf/work/index_library.h"
 
+#include <malloc.h>
 #include <unistd.h>
 
 #include <exception>
@@ -103,6 +104,10 @@ int RunWorker(const std::filesystem::path& config) {
   if (!answers || ::dup2(STDERR_FILENO, STDOUT_FILENO) < 0) {
     return 1;
   }
+  // Pictures of pages are given back to the system as soon as they are freed. Left to itself the allocator would keep
+  // what is under 32 MiB for later, which after some fold-outs is more than one of them needs.
+  constexpr int kGivenBackFrom = 4 << 20;
+  ::mallopt(M_MMAP_THRESHOLD, kGivenBackFrom);
   JobDoer doer(config);
   return ServeJobs(STDIN_FILENO, answers.get(), [&doer](const Job& job) { return doer.Do(job); });
 }

@@ -49,10 +49,10 @@ TEST(Components, ArmsThatMeetLateAreOne) {
 TEST(Components, RunsCoverTheInkOnce) {
   std::mt19937 random(7);
   InkImage ink(97, 61);
-  int all = 0;
-  for (std::uint8_t& pixel : ink.pixels) {
-    pixel = random() % 3 == 0 ? 1 : 0;
-    all += pixel;
+  for (int y = 0; y < ink.height; ++y) {
+    for (int x = 0; x < ink.width; ++x) {
+      ink.row(y)[x] = random() % 3 == 0 ? 1 : 0;
+    }
   }
   InkImage painted(ink.width, ink.height);
   int sum = 0;
@@ -68,8 +68,8 @@ TEST(Components, RunsCoverTheInkOnce) {
       }
     }
   }
-  EXPECT_EQ(sum, all);
-  EXPECT_EQ(painted.pixels, ink.pixels);
+  EXPECT_EQ(sum, CountInk(ink));
+  EXPECT_EQ(painted, ink);
 }
 
 TEST(Components, KnowTheirLargestHole) {

@@ -2,6 +2,9 @@
 
 #include <gmock/gmock.h>
 
+#include <utility>
+#include <vector>
+
 namespace benchleaf {
 namespace {
 
@@ -34,6 +37,38 @@ TEST(Image, FourQuarterTurnsGiveTheSamePicture) {
     image = Turned(image, 90);
   }
   EXPECT_EQ(image, SixPixels());
+}
+
+TEST(InkImage, InksRunsAcrossWords) {
+  for (const auto& [begin, end] : {std::pair(0, 1), {3, 31}, {31, 33}, {32, 64}, {5, 99}, {40, 40}}) {
+    InkImage ink(100, 2);
+    ink.row(1).Ink(begin, end);
+    EXPECT_EQ(CountInk(ink), end - begin) << begin;
+    for (int x = 0; x < ink.width; ++x) {
+      EXPECT_EQ(ink.row(1)[x], x >= begin && x < end ? 1 : 0) << begin << " " << x;
+    }
+  }
+}
+
+TEST(InkImage, FindsTheNextInkAndGround) {
+  InkImage drawn(70, 1);
+  drawn.row(0).Ink(33, 70);
+  drawn.row(0)[50] = 0;
+  const InkImage& ink = drawn;
+  EXPECT_EQ(ink.row(0).NextInk(0), 33);
+  EXPECT_EQ(ink.row(0).NextGround(33), 50);
+  EXPECT_EQ(ink.row(0).NextInk(50), 51);
+  EXPECT_EQ(ink.row(0).NextGround(51), 70) << "none: the width";
+  EXPECT_EQ(ink.row(0).NextInk(70), 70);
+}
+
+TEST(InkImage, TakesRowsFromBytes) {
+  InkImage ink(35, 1);
+  std::vector<std::uint8_t> bytes(35, 0);
+  bytes[0] = bytes[31] = bytes[34] = 1;
+  ink.row(0).Take(bytes.data(), 35);
+  EXPECT_EQ(CountInk(ink), 3);
+  EXPECT_EQ(ink.row(0)[0] + ink.row(0)[31] + ink.row(0)[34], 3);
 }
 
 }  // namespace

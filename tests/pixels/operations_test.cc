@@ -5,7 +5,7 @@
 #include <gmock/gmock.h>
 
 #include <cmath>
-#include <numeric>
+#include <random>
 
 namespace benchleaf {
 namespace {
@@ -18,15 +18,11 @@ void Fill(GreyImage& image, const Box& box, std::uint8_t grey) {
   }
 }
 
-void Fill(InkImage& ink, const Box& box, std::uint8_t value = 1) {
+void Fill(InkImage& ink, const Box& box) {
   for (int y = box.y; y < box.bottom(); ++y) {
-    for (int x = box.x; x < box.right(); ++x) {
-      ink.row(y)[x] = value;
-    }
+    ink.row(y).Ink(box.x, box.right());
   }
 }
-
-int Count(const InkImage& ink) { return std::accumulate(ink.pixels.begin(), ink.pixels.end(), 0); }
 
 TEST(EvenGround, PaperIsWhiteAndInkDarkOnBothEndsOfAShadow) {
   GreyImage page(400, 200);
@@ -54,7 +50,9 @@ TEST(Binarized, SeesFaintLettersBesideBlackOnes) {
   EXPECT_EQ(ink.row(50)[120], 0);
 }
 
-TEST(Binarized, PicturesSmallerThanTheWindowHaveNoInk) { EXPECT_EQ(Count(Binarized(GreyImage(1, 1, 0), 20, 0.2)), 0); }
+TEST(Binarized, PicturesSmallerThanTheWindowHaveNoInk) {
+  EXPECT_EQ(CountInk(Binarized(GreyImage(1, 1, 0), 20, 0.2)), 0);
+}
 
 TEST(SplitLines, TakesWiresAndKeepsLetters) {
   InkImage ink(600, 300);
@@ -95,6 +93,88 @@ TEST(FindSkew, FindsASmallTurnEitherWay) {
     }
     // Rows that fall to the right stand turned clockwise; levelling turns them back.
     EXPECT_NEAR(FindSkew(ink, 6).degrees, -degrees, 0.15) << degrees;
+  }
+}
+
+TEST(Leveled, TurnsClockwiseAboutTheMiddle) {
+  GreyImage page(401, 301);
+  Fill(page, {300, 149, 40, 3}, 0);  // a bar to the right of the middle
+  const GreyImage turned = Leveled(page, 5);
+  // 120 px to the right of the middle it has gone down by 120 * tan(5 degrees), and right of its end there is paper.
+  EXPECT_LT(turned.row(160)[320], 40);
+  EXPECT_GT(turned.row(150)[320], 215);
+  EXPECT_EQ(turned.row(0)[400], 255) << "what comes in is paper";
+  EXPECT_EQ(Leveled(page, 0).row(150)[320], 0);
+}
+
+TEST(Blurred, GivesTheMeanOfTheNeighbours) {
+  GreyImage page(7, 5, 90);
+  page.row(2)[3] = 0;
+  page.row(0)[0] = 0;
+  const GreyImage blurred = Blurred(page, 1);
+  EXPECT_EQ(blurred.row(2)[3], 80);
+  EXPECT_EQ(blurred.row(3)[4], 80);
+  EXPECT_EQ(blurred.row(2)[5], 90);
+  EXPECT_EQ(blurred.row(0)[0], 68) << "the corner has three neighbours: 270 / 4";
+  EXPECT_EQ(blurred.row(4)[6], 90);
+}
+
+TEST(Shrunk, GivesEachPixelItsShareOfTheArea) {
+  GreyImage page(5, 4, 200);
+  Fill(page, {0, 0, 2, 4}, 0);
+  const GreyImage small = Shrunk(page, 0.5);  // 5 px fall on 3, 4 on 2
+  ASSERT_EQ(small.width, 3);
+  ASSERT_EQ(small.height, 2);
+  EXPECT_EQ(small.row(0)[0], 0) << "1.67 px of ink";
+  EXPECT_EQ(small.row(1)[1], 160) << "0.33 px of ink and 1.33 px of paper";
+  EXPECT_EQ(small.row(1)[2], 200);
+  EXPECT_EQ(Shrunk(page, 1), page);
+}
+
+TEST(Thresholded, TakesWhatIsDarker) {
+  GreyImage page(40, 2, 160);
+  page.row(1)[33] = 159;
+  EXPECT_EQ(CountInk(Thresholded(page, 160)), 1);
+  EXPECT_EQ(Thresholded(page, 160).row(1)[33], 1);
+}
+
+TEST(OnItsSide, PutsTheTopToTheRight) {
+  InkImage ink(40, 3);
+  ink.row(0)[39] = 1;
+  const InkImage turned = OnItsSide(ink);
+  EXPECT_EQ(turned.width, 3);
+  EXPECT_EQ(turned.height, 40);
+  EXPECT_EQ(turned.row(39)[2], 1);
+  EXPECT_EQ(CountInk(turned), 1);
+}
+
+// The threshold by the formula itself, at some places of random grey.
+TEST(Binarized, FollowsSauvola) {
+  constexpr int kHalf = 3;
+  constexpr double kK = 0.3;
+  std::mt19937 random(5);
+  GreyImage page(70, 40);
+  for (std::uint8_t& level : page.pixels) {
+    level = static_cast<std::uint8_t>(random() % 256);
+  }
+  const InkImage ink = Binarized(page, kHalf, kK);
+  for (int y = kHalf; y < page.height - kHalf; ++y) {
+    for (int x = kHalf; x < page.width - kHalf; ++x) {
+      double sum = 0;
+      double squares = 0;
+      for (int row = y - kHalf; row <= y + kHalf; ++row) {
+        for (int column = x - kHalf; column <= x + kHalf; ++column) {
+          sum += page.row(row)[column];
+          squares += page.row(row)[column] * page.row(row)[column];
+        }
+      }
+      const double mean = sum / 49;
+      const double threshold = mean * (1 - kK * (1 - std::sqrt(squares / 49 - mean * mean) / 128));
+      // Mean and threshold are rounded to whole levels.
+      if (std::abs(page.row(y)[x] - threshold) > 2) {
+        EXPECT_EQ(ink.row(y)[x], page.row(y)[x] < threshold ? 1 : 0) << x << " " << y;
+      }
+    }
   }
 }
 

@@ -1,4 +1,5 @@
-// Operations on whole pictures, each from value to value. Sizes are in px.
+// Operations on whole pictures, each from value to value. Sizes are in px. Operations that take a picture by value work
+// in its place: a fold-out in grey is over 100 MB.
 
 #ifndef BENCHLEAF_PIXELS_OPERATIONS_H_
 #define BENCHLEAF_PIXELS_OPERATIONS_H_
@@ -7,18 +8,27 @@
 
 namespace benchleaf {
 
-// The picture `factor` times as large: linear when enlarging, by area when shrinking.
-GreyImage Scaled(const GreyImage& image, double factor);
+// The picture `factor` times as large: linear, and by area under 0.7 times.
+GreyImage Scaled(GreyImage image, double factor);
+
+// The picture `factor` times as large, by area; `factor` is at most 1.
+GreyImage Shrunk(const GreyImage& image, double factor);
 
 // The picture turned clockwise about its centre by a small angle, keeping its size; what comes in is white.
-GreyImage Leveled(const GreyImage& image, double degrees);
+GreyImage Leveled(GreyImage image, double degrees);
 
-// A Gaussian-like blur of the given radius (two box filters).
-GreyImage Blurred(const GreyImage& image, int radius);
+// Each pixel the mean of those up to `radius` px away in either direction.
+GreyImage Blurred(GreyImage image, int radius);
 
 // The page divided by its own ground, so that paper is near white everywhere, whatever the lamp and the stains did.
 // `ground_px` is the width of the largest stroke or patch that still counts as ink.
-GreyImage WithEvenGround(const GreyImage& image, int ground_px);
+GreyImage WithEvenGround(GreyImage image, int ground_px);
+
+// Ink that is darker than one level.
+InkImage Thresholded(const GreyImage& image, std::uint8_t ink_below);
+
+// The picture turned clockwise by 90 degrees.
+InkImage OnItsSide(const InkImage& image);
 
 // Ink by Sauvola's local threshold, t = m (1 - k (1 - s / 128)), over windows of 2 * `half_window` + 1 px
 // (J. Sauvola, M. Pietikainen, Adaptive document image binarization, Pattern Recognition 33 (2000) 225-236).
