@@ -58,6 +58,9 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation) {
   const double expected = ExpectedCap(image, dpi);
   GreyImage level =
       WithEvenGround(Turned(WithoutBlackEdges(image), orientation), static_cast<int>(std::lround(3.5 * expected)));
+  const double native_cap = EstimateCapHeight(FindComponents(Thresholded(level, kInkBelow)), expected);
+  const double largest = std::sqrt(kMostLevelPx / (1.0 * level.width * level.height));
+  const double scale = std::min(std::clamp(kLevelCapPx / native_cap, 0.4, 3.0), largest);
   // A little more or less than the wanted height reads as well; scaling would only blur it.
   if (scale < 0.85 || scale > 1.2) {
     page.frame.scale = scale;
