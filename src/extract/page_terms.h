@@ -14,7 +14,7 @@ namespace benchleaf::extract {
 
 // On drawings, scraps of symbols read as designators, with little confidence. Below this more are wrong than right, and
 // what cannot be read is better said to be unread.
-inline constexpr double kLeastSureOnDrawings = 0.3;
+inline constexpr double kLeastSureOnDrawings = 0.45;
 
 struct PageTerm {
   Term term;

@@ -14,7 +14,7 @@ namespace {
 // Longer rows are read as phrases, with their spaces and punctuation. On pages of rows short ones are, too: grouped
 // designators (V1,7) and spaced ones (R 1 2) fall apart otherwise.
 constexpr std::size_t kPhraseLetters = 8;
-constexpr std::size_t kPhraseLettersOfAPageOfText = 2;
+constexpr std::size_t kPhraseLettersOfAPageOfText = 8;
 
 // The words of a string, some of them rivals for one place; nothing where its ink is no lettering.
 std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, LineReader& reader) {
