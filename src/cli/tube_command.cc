@@ -3,6 +3,7 @@
 #include "cli/talk.h"
 #include "cli/tube_files.h"
 
+#include "benchleaf/lineup/designator_beside.h"
 #include "benchleaf/record/json.h"
 #include "benchleaf/report/tube_knowledge.h"
 #include "benchleaf/report/tubes.h"

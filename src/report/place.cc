@@ -36,10 +36,4 @@ void SetSighting(Json& object, const Sighting& sighting) {
   object.Set("assembly", sighting.assembly);
 }
 
-std::string WithAssembly(const std::string& assembly, const std::string& designator) {
-  if (designator.empty() || assembly.empty()) return designator;
-  const bool printed_so = designator.size() > assembly.size() && designator.compare(0, assembly.size(), assembly) == 0;
-  return printed_so ? designator : assembly + designator;
-}
-
 }  // namespace benchleaf

@@ -26,9 +26,6 @@ void SetPlace(Json& object, const PagePlace& place);
 // kind, text, read, box, turn, where, confidence, assembly.
 void SetSighting(Json& object, const Sighting& sighting);
 
-// A designator with its assembly before it: A4 and C12 are A4C12, A4C12 stays as it is.
-std::string WithAssembly(const std::string& assembly, const std::string& designator);
-
 }  // namespace benchleaf
 
 #endif  // BENCHLEAF_SRC_REPORT_PLACE_H_

@@ -2,59 +2,13 @@
 
 #include "report/place.h"
 
-#include "benchleaf/extract/extract.h"
 #include "benchleaf/report/text.h"
 #include "benchleaf/report/where.h"
 
-#include <algorithm>
-#include <cmath>
 #include <map>
 #include <set>
 
 namespace benchleaf {
-namespace {
-
-// How far from the type its designator may stand, in heights of its lettering. Common practice sets the two beside or
-// below each other, often with the stage's name between: no source.
-constexpr double kReach = 6;
-
-bool NamesTube(const std::string& designator) {
-  const std::vector<std::string> forms = DesignatorForms(designator);
-  return std::any_of(forms.begin(), forms.end(), [](const std::string& form) {
-    return form.size() > 1 && form[0] == 'V' && form[1] >= '0' && form[1] <= '9';
-  });
-}
-
-// The gap between two boxes in px of the scan: fractions of its width and of its height are not of the same length.
-double Distance(const FractionBox& a, const FractionBox& b, double width, double height) {
-  const double dx = std::max({0.0, a.x - (b.x + b.width), b.x - (a.x + a.width)}) * width;
-  const double dy = std::max({0.0, a.y - (b.y + b.height), b.y - (a.y + a.height)}) * height;
-  return std::hypot(dx, dy);
-}
-
-}  // namespace
-
-std::string DesignatorBeside(const PageRecord& page, const Sighting& tube) {
-  for (const Entry& entry : page.entries) {
-    if (!entry.designator.empty() && OverlapOfSmaller(entry.box, tube.box) > 0.5) {
-      return WithAssembly(entry.assembly, entry.designator);
-    }
-  }
-  const double width = page.reading.frame.scan_width;
-  const double height = page.reading.frame.scan_height;
-  const double lettering = std::min(tube.box.width * width, tube.box.height * height);
-  double nearest = kReach * lettering;
-  std::string designator;
-  for (const Sighting& other : page.sightings) {
-    if (other.kind != TermKind::kDesignator || !NamesTube(other.text)) continue;
-    const double distance = Distance(tube.box, other.box, width, height);
-    if (distance < nearest) {
-      nearest = distance;
-      designator = other.text;
-    }
-  }
-  return designator;
-}
 
 std::string TubesText(const std::string& asked, const std::vector<TubePlace>& places, const Look& look) {
   std::map<std::string, int> forms;

@@ -18,11 +18,6 @@ struct TubePlace {
   std::string other_name;  // of the same tube, by which it was found: ECC83 for 12AX7; empty for the type asked for
 };
 
-// The designator that belongs to a tube type seen on a page: that of the parts-list row which holds it, else the
-// nearest designator of class V (electron tube: IEEE Std 315, ASME Y14.44) within a few letter heights; empty when
-// there is none.
-std::string DesignatorBeside(const PageRecord& page, const Sighting& tube);
-
 // A line that counts sets and places, a table by set, and a line that says which forms were read.
 std::string TubesText(const std::string& asked, const std::vector<TubePlace>& places, const Look& look);
 
