@@ -25,9 +25,8 @@ double Distance(const FractionBox& a, const FractionBox& b, double width, double
 
 bool NamesTube(const std::string& designator) {
   const std::vector<std::string> forms = DesignatorForms(designator);
-  return std::any_of(forms.begin(), forms.end(), [](const std::string& form) {
-    return form.size() > 1 && form[0] == 'V' && IsDigit(form[1]);
-  });
+  return std::any_of(forms.begin(), forms.end(),
+                     [](const std::string& form) { return form.size() > 1 && form[0] == 'V' && IsDigit(form[1]); });
 }
 
 std::string DesignatorBeside(const PageRecord& page, const Sighting& tube) {

@@ -81,9 +81,8 @@ double Agreement(const Seen& group) {
 std::string TypeOf(const Seen& group) {
   std::map<std::string, Seen> forms;
   for (const SeenTube* seen : group) forms[seen->sighting.text].push_back(seen);
-  return std::max_element(
-             forms.begin(), forms.end(),
-             [](const auto& a, const auto& b) { return Agreement(a.second) < Agreement(b.second); })
+  return std::max_element(forms.begin(), forms.end(),
+                          [](const auto& a, const auto& b) { return Agreement(a.second) < Agreement(b.second); })
       ->first;
 }
 
@@ -145,8 +144,8 @@ void Place(std::vector<TubeSocket>& sockets, TubeSocket socket) {
 
 // How many tubes the places are: two halves make one.
 std::size_t TubesIn(const Seen& places) {
-  const auto halves =
-      static_cast<std::size_t>(std::count_if(places.begin(), places.end(), [](const SeenTube* p) { return IsHalf(*p); }));
+  const auto halves = static_cast<std::size_t>(
+      std::count_if(places.begin(), places.end(), [](const SeenTube* p) { return IsHalf(*p); }));
   return places.size() - halves + (halves + 1) / 2;
 }
 
@@ -171,8 +170,9 @@ void AddWithoutDesignator(SetTubes& tubes, const Seen& places) {
   for (const SeenTube* seen : most) (IsHalf(*seen) ? halves : wholes).push_back(seen);
   for (const SeenTube* seen : wholes) tubes.sockets.push_back(SocketFrom("", {seen}));
   for (std::size_t i = 0; i < halves.size(); i += 2) {
-    tubes.sockets.push_back(SocketFrom("", Seen(halves.begin() + static_cast<std::ptrdiff_t>(i),
-                                                halves.begin() + static_cast<std::ptrdiff_t>(std::min(i + 2, halves.size())))));
+    tubes.sockets.push_back(
+        SocketFrom("", Seen(halves.begin() + static_cast<std::ptrdiff_t>(i),
+                            halves.begin() + static_cast<std::ptrdiff_t>(std::min(i + 2, halves.size())))));
   }
 }
 
@@ -203,7 +203,8 @@ bool CountedBefore(const TubeSocket& a, const TubeSocket& b) {
   const auto key = [](const TubeSocket& socket) {
     const std::size_t figures = socket.designator.find_last_not_of("0123456789") + 1;
     const std::string number = socket.designator.substr(figures);
-    return std::tuple(socket.designator.empty(), socket.designator.substr(0, figures), number.size(), number, socket.type);
+    return std::tuple(socket.designator.empty(), socket.designator.substr(0, figures), number.size(), number,
+                      socket.type);
   };
   return key(a) < key(b);
 }
@@ -230,10 +231,9 @@ SetTubes SocketsOf(const std::vector<SeenTube>& seen) {
   for (const auto& [key, readings] : named) Place(tubes.sockets, SocketAt(key.second, readings));
 
   for (const Seen& places : ByType(nameless)) {
-    const auto sockets = static_cast<std::size_t>(
-        std::count_if(tubes.sockets.begin(), tubes.sockets.end(), [&](const TubeSocket& socket) {
-          return ShareAForm(socket.type, places.front()->sighting.text);
-        }));
+    const auto sockets = static_cast<std::size_t>(std::count_if(
+        tubes.sockets.begin(), tubes.sockets.end(),
+        [&](const TubeSocket& socket) { return ShareAForm(socket.type, places.front()->sighting.text); }));
     if (sockets == 0) {
       AddWithoutDesignator(tubes, places);
     } else {
