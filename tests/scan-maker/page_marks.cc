@@ -1,5 +1,6 @@
 #include "scan-maker/page_marks.h"
 
+#include "scan-maker/pen_strokes.h"
 #include "scan-maker/seeded_random.h"
 
 #include <algorithm>
@@ -10,24 +11,7 @@ namespace {
 
 constexpr std::uint8_t kPencil = 115;
 constexpr std::uint8_t kInk = 0;
-
-// A round dab; what is darker stays.
-void Dab(GreyImage& image, double x, double y, double radius, std::uint8_t level) {
-  for (int py = static_cast<int>(y - radius); py <= static_cast<int>(y + radius); ++py) {
-    for (int px = static_cast<int>(x - radius); px <= static_cast<int>(x + radius); ++px) {
-      if (px >= 0 && py >= 0 && px < image.width && py < image.height && std::hypot(px - x, py - y) <= radius) {
-        image.row(py)[px] = std::min(image.row(py)[px], level);
-      }
-    }
-  }
-}
-
-struct Stroke {
-  double x = 0;
-  double y = 0;
-  double to_x = 0;
-  double to_y = 0;
-};
+constexpr double kDotPx = 2.6;
 
 // A stroke drawn by hand.
 void Draw(GreyImage& image, const Stroke& stroke, SeededRandom& random) {
@@ -38,14 +22,6 @@ void Draw(GreyImage& image, const Stroke& stroke, SeededRandom& random) {
     const double share = at / length;
     Dab(image, stroke.x + share * (stroke.to_x - stroke.x), stroke.y + share * (stroke.to_y - stroke.y) + wobble, 1.8,
         kPencil);
-  }
-}
-
-void Dots(GreyImage& image, const Stroke& stroke, double step) {
-  const double length = std::hypot(stroke.to_x - stroke.x, stroke.to_y - stroke.y);
-  for (double at = 0; at <= length; at += step) {
-    const double share = at / length;
-    Dab(image, stroke.x + share * (stroke.to_x - stroke.x), stroke.y + share * (stroke.to_y - stroke.y), 2.6, kInk);
   }
 }
 
@@ -83,7 +59,7 @@ MadePage WithDottedOutlines(const MadePage& page, std::uint64_t seed) {
     const double step = random.Between(11, 18);
     for (const Stroke& side : {Stroke{left, top, right, top}, Stroke{right, top, right, bottom},
                                Stroke{right, bottom, left, bottom}, Stroke{left, bottom, left, top}}) {
-      Dots(dotted.image, side, step);
+      DrawDabs(dotted.image, side, step, kDotPx, kInk);
     }
   }
   return dotted;

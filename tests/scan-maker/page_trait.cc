@@ -1,5 +1,6 @@
 #include "scan-maker/page_trait.h"
 
+#include "scan-maker/callouts.h"
 #include "scan-maker/page_marks.h"
 #include "scan-maker/page_surroundings.h"
 
@@ -32,6 +33,13 @@ constexpr std::array kNames = {
     NamedTrait{PageTrait::kPencil, "pencil"},
     NamedTrait{PageTrait::kDottedOutlines, "dotted-outlines"},
     NamedTrait{PageTrait::kThinPrint, "thin-print"},
+    NamedTrait{PageTrait::kRings, "rings"},
+    NamedTrait{PageTrait::kLeaders, "leaders"},
+    NamedTrait{PageTrait::kUpended, "upended"},
+    NamedTrait{PageTrait::kWhiteOnBlack, "white-on-black"},
+    NamedTrait{PageTrait::kPale, "pale"},
+    NamedTrait{PageTrait::kSpacedLetters, "spaced-letters"},
+    NamedTrait{PageTrait::kPhotographs, "photographs"},
 };
 
 constexpr auto kTraits = [] {
@@ -90,6 +98,20 @@ ScannedPage ScanWithTrait(const MadePage& page, Grade grade, PageTrait trait, st
       return DegradeMade(WithDottedOutlines(page, seed), grade, seed);
     case PageTrait::kThinPrint:
       return DegradeMade(page, grade, seed, {.thin_print = true});
+    case PageTrait::kRings:
+      return DegradeMade(WithRings(page, seed), grade, seed);
+    case PageTrait::kLeaders:
+      return DegradeMade(WithLeaders(page, seed), grade, seed);
+    case PageTrait::kUpended:
+      return DegradeMade(WithUpended(page), grade, seed);
+    case PageTrait::kWhiteOnBlack:
+      return DegradeMade(WithWhiteOnBlack(page), grade, seed);
+    case PageTrait::kPale:
+      return DegradeMade(WithPale(page), grade, seed);
+    case PageTrait::kSpacedLetters:
+      return DegradeMade(WithSpacedLetters(page), grade, seed);
+    case PageTrait::kPhotographs:
+      return DegradeMade(WithPhotographs(page, seed), grade, seed);
     case PageTrait::kNone:
       break;
   }

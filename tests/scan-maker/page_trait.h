@@ -29,6 +29,13 @@ enum class PageTrait {
   kPencil,  // see page_marks.h
   kDottedOutlines,
   kThinPrint,  // thin, broken strokes
+  kRings,      // see callouts.h
+  kLeaders,
+  kUpended,
+  kWhiteOnBlack,
+  kPale,
+  kSpacedLetters,
+  kPhotographs,
 };
 
 // All of them, kNone first.
