@@ -1,5 +1,6 @@
 #include "benchleaf/clean/clean_page.h"
 
+#include "clean/callout_lines.h"
 #include "clean/letter_mending.h"
 #include "clean/lettering_height.h"
 #include "clean/page_edges.h"
@@ -88,6 +89,9 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation) {
   MendLetters(page.ink, cap, split);
   page.grey = std::move(level);
   page.components = FindComponents(split.rest);
+  if (RubOutCalloutLines(page.components, cap, split.rest)) {
+    page.components = FindComponents(split.rest);
+  }
   page.measures.cap_height_px = EstimateCapHeight(page.components, cap);
   page.measures.line_ink = split.line_ink;
   page.measures.long_lines = split.long_horizontal + split.long_vertical;

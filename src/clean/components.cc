@@ -76,7 +76,7 @@ Components FindComponents(const InkImage& ink) {
   return found;
 }
 
-Box LargestHole(const Components& components, std::size_t which) {
+std::vector<Hole> FindHoles(const Components& components, std::size_t which) {
   const Component& component = components.items[which];
   InkImage ground(component.box.width + 2, component.box.height + 2);
   for (int y = 0; y < ground.height; ++y) {
@@ -88,15 +88,22 @@ Box LargestHole(const Components& components, std::size_t which) {
       ground.row(run.y - component.box.y + 1)[x - component.box.x + 1] = 0;
     }
   }
+  std::vector<Hole> holes;
   // The first ground from the top is what surrounds the component.
   const Components grounds = FindComponents(ground);
-  const auto largest = std::max_element(grounds.items.begin() + 1, grounds.items.end(),
-                                        [](const Component& a, const Component& b) { return a.ink < b.ink; });
-  if (largest == grounds.items.end()) {
-    return {};
+  for (std::size_t i = 1; i < grounds.items.size(); ++i) {
+    const Box& box = grounds.items[i].box;
+    holes.push_back(
+        {{box.x + component.box.x - 1, box.y + component.box.y - 1, box.width, box.height}, grounds.items[i].ink});
   }
-  const Box& hole = largest->box;
-  return {hole.x + component.box.x - 1, hole.y + component.box.y - 1, hole.width, hole.height};
+  return holes;
+}
+
+Box LargestHole(const Components& components, std::size_t which) {
+  const std::vector<Hole> holes = FindHoles(components, which);
+  const auto largest =
+      std::max_element(holes.begin(), holes.end(), [](const Hole& a, const Hole& b) { return a.px < b.px; });
+  return largest == holes.end() ? Box{} : largest->box;
 }
 
 }  // namespace benchleaf

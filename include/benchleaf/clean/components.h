@@ -32,6 +32,14 @@ struct Components {
 
 Components FindComponents(const InkImage& ink);
 
+// Ground that a component closes in.
+struct Hole {
+  Box box;
+  int px = 0;  // its area
+};
+
+std::vector<Hole> FindHoles(const Components& components, std::size_t which);
+
 // The box round the largest hole that one component closes in; empty when it closes none in.
 Box LargestHole(const Components& components, std::size_t which);
 
