@@ -78,6 +78,7 @@ Drawn LookAt(const InkImage& ink, const Circle& circle, int most) {
   constexpr int kAngles = 64;
   constexpr int kEvenPx = 2;
   std::vector<int> all;
+  all.reserve(kAngles);
   for (int i = 0; i < kAngles; ++i) {
     all.push_back(Thickness(ink, circle, 2 * std::numbers::pi * i / kAngles, most));
   }

@@ -17,8 +17,9 @@ void Dab(GreyImage& image, double x, double y, double radius, std::uint8_t level
 
 void DrawDabs(GreyImage& image, const Stroke& stroke, double step, double radius, std::uint8_t level) {
   const double length = std::hypot(stroke.to_x - stroke.x, stroke.to_y - stroke.y);
-  for (double at = 0; at <= length; at += step) {
-    const double share = at / length;
+  const int dabs = static_cast<int>(length / step);
+  for (int i = 0; i <= dabs; ++i) {
+    const double share = i * step / length;
     Dab(image, stroke.x + share * (stroke.to_x - stroke.x), stroke.y + share * (stroke.to_y - stroke.y), radius, level);
   }
 }
