@@ -33,6 +33,10 @@ say "3. Every set that uses a tube"
 show tube 6CB6
 show picture 6CB6 -o "$found/6CB6.png"
 
+say "4. A set's tubes, what each does and what the heaters draw; two sets side by side"
+show lineup "Osterwick"
+show lineup "Larkfield" "Dunmarrow"
+
 "$benchleaf" export --db "$found/index" --library "$library" > "$found/export.jsonl"
 say "Pictures and the whole export are in $found:"
 ls "$found"

@@ -3,6 +3,7 @@
 #include "cli/export_command.h"
 #include "cli/find_command.h"
 #include "cli/index_command.h"
+#include "cli/lineup_command.h"
 #include "cli/parts_command.h"
 #include "cli/picture_command.h"
 #include "cli/sets_command.h"
@@ -30,6 +31,7 @@ void SetUp(CLI::App& app, Job& job) {
   SetUpFind(app, job);
   SetUpParts(app, job);
   SetUpTube(app, job);
+  SetUpLineup(app, job);
   SetUpSets(app, job);
   SetUpPicture(app, job);
   SetUpExport(app, job);

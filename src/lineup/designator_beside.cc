@@ -45,7 +45,7 @@ std::string DesignatorBeside(const PageRecord& page, const Sighting& tube) {
     const double distance = Distance(tube.box, other.box, width, height);
     if (distance < nearest) {
       nearest = distance;
-      designator = other.text;
+      designator = WithAssembly(other.assembly, other.text);
     }
   }
   return designator;

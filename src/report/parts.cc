@@ -24,14 +24,6 @@ Table PartsTable() {
                 {"sure", Column::Align::kRight}});
 }
 
-// "chassis.pdf p. 3": short, for fields that name several pages.
-std::string ShortPlace(const PagePlace& place) {
-  return place.file + " p. " + std::to_string(place.page) +
-         (place.printed_number.empty() || place.printed_number == std::to_string(place.page)
-              ? ""
-              : " (printed " + place.printed_number + ")");
-}
-
 std::vector<std::string> DrawnOn(const FoundEntry& found) {
   std::vector<std::string> lines;
   for (const FoundEntry::Seen& seen : found.seen) {

@@ -12,6 +12,8 @@ std::string PageWords(const PagePlace& place) {
   return page + " (printed " + place.printed_number + ")";
 }
 
+std::string ShortPlace(const PagePlace& place) { return place.file + " p. " + PageWords(place); }
+
 std::string Sureness(double confidence) { return std::to_string(std::lround(confidence * 100)) + " %"; }
 
 std::string ReadAs(const Sighting& sighting) { return sighting.read == sighting.text ? std::string() : sighting.read; }

@@ -14,6 +14,9 @@ namespace benchleaf {
 // "12", or "12 (printed 8-17)" when the page bears another number than its place in the file.
 std::string PageWords(const PagePlace& place);
 
+// "chassis.pdf p. 3 (printed 8-17)".
+std::string ShortPlace(const PagePlace& place);
+
 // "93 %".
 std::string Sureness(double confidence);
 

@@ -1,5 +1,7 @@
 #include "benchleaf/report/tube_knowledge.h"
 
+#include "report/heater_words.h"
+
 #include "benchleaf/record/json.h"
 #include "benchleaf/report/text.h"
 #include "benchleaf/tubes/tube_form.h"
@@ -7,7 +9,6 @@
 #include <algorithm>
 #include <array>
 #include <cstddef>
-#include <sstream>
 #include <utility>
 
 namespace benchleaf {
@@ -15,23 +16,6 @@ namespace {
 
 constexpr std::size_t kLabelWidth = 16;
 constexpr int kWidest = 100;  // of lines where the terminal does not say
-
-std::string Figure(double value) {
-  std::ostringstream text;
-  text << value;  // 6.3, 0.15: six significant digits, no noughts at the end
-  return text.str();
-}
-
-std::string HeaterWords(const TubeEntry& entry) {
-  if (entry.has_no_heater()) return "none";
-  std::string words;
-  for (const HeaterSupply& supply : entry.heater) {
-    if (!words.empty()) words += " or ";
-    words += supply.volts ? Figure(*supply.volts) + " V" : "volts not known to us";
-    words += supply.amps ? ", " + Figure(*supply.amps) + " A" : ", amps not known to us";
-  }
-  return words;
-}
 
 std::string Listed(const std::vector<std::string>& names) {
   std::string text;
@@ -98,8 +82,6 @@ Json Names(const std::vector<std::string>& names) {
   return array;
 }
 
-Json Known(const std::optional<double>& value) { return value ? Json(*value) : Json(); }
-
 Json ToJson(const TubeKnowledge& tube) {
   Json number = Json::Array();
   for (const TypePart& part : tube.decoded.parts) {
@@ -114,12 +96,8 @@ Json ToJson(const TubeKnowledge& tube) {
                               {"row", tube.entry != nullptr ? Json(tube.entry->type) : Json()}});
   if (tube.entry == nullptr) return object;
   const TubeEntry& entry = *tube.entry;
-  Json heater = Json::Array();
-  for (const HeaterSupply& supply : entry.heater) {
-    heater.Add(Json::Object({{"volts", Known(supply.volts)}, {"amps", Known(supply.amps)}}));
-  }
   object.Set("class", entry.tube_class);
-  object.Set("heater", std::move(heater));
+  object.Set("heater", HeaterJson(entry));
   object.Set("base", entry.base);
   object.Set("basing", entry.basing);
   const std::array<std::pair<const char*, const std::vector<std::string>*>, 7> lists = {{
@@ -144,8 +122,7 @@ std::vector<TubeKnowledge> KnowTube(std::string_view asked, const TubeTable& tab
   for (const std::string& name : TubeNames(asked)) {
     TubeKnowledge tube;
     tube.decoded = DecodeTubeType(name);
-    tube.entry = table.Find(tube.decoded.type);
-    if (tube.entry == nullptr) tube.entry = table.Find(TubeBase(tube.decoded.type));
+    tube.entry = table.FindNearest(tube.decoded.type);
     tubes.push_back(std::move(tube));
   }
   return tubes;

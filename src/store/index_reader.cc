@@ -23,6 +23,10 @@ Error NoIndex(const fs::path& folder) {
   return {ErrorCode::kMissing, "there is no index here; make one with: benchleaf index LIBRARY", folder.string(), 0};
 }
 
+tl::unexpected<Error> NoSet(const std::string& set) {
+  return Fail(ErrorCode::kMissing, "no set of this name is in the index", set);
+}
+
 }  // namespace
 
 std::string_view Name(Match match) {
@@ -101,7 +105,7 @@ Result<std::vector<FoundEntry>> IndexReader::Parts(const std::string& set) {
     return store::PartsOf(database, manuals);
   });
   if (!parts) return tl::unexpected<Error>(std::move(parts.error()));
-  if (!*parts) return Fail(ErrorCode::kMissing, "no set of this name is in the index", set);
+  if (!*parts) return NoSet(set);
   return **std::move(parts);
 }
 
@@ -128,6 +132,19 @@ Result<std::optional<PageRecord>> IndexReader::Page(const std::string& file, int
     return store::FindPage(database, store::PlaceTerm(file, page),
                            [&](const PageRecord& record) { return record.file == file && record.page == page; });
   });
+}
+
+Result<std::vector<ManualRecord>> IndexReader::Manuals(const std::string& set) {
+  auto manuals = impl_->Ask([&](const Xapian::Database& database) {
+    std::vector<ManualRecord> records;
+    for (const store::StoredManual& stored : store::ManualsOfSet(database, set)) {
+      auto record = store::LoadManual(database, stored.manual.set, stored.manual.manual);
+      if (record) records.push_back(*std::move(record));
+    }
+    return records;
+  });
+  if (manuals && manuals->empty()) return NoSet(set);
+  return manuals;
 }
 
 Result<void> IndexReader::ForEachManual(const std::function<bool(const ManualRecord&)>& each) {

@@ -1,6 +1,7 @@
 #include "benchleaf/tubes/tube_table.h"
 
 #include "benchleaf/core/table_file.h"
+#include "benchleaf/tubes/tube_form.h"
 
 #include <algorithm>
 #include <charconv>
@@ -178,6 +179,16 @@ const TubeEntry* TubeTable::Find(std::string_view type) const {
     found = entries_.find(service->second);
   }
   return &found->second;
+}
+
+const TubeEntry* TubeTable::FindNearest(std::string_view type) const {
+  for (const std::string& name : TubeNames(type)) {
+    const std::string plain(WithoutServiceMark(name));
+    const TubeEntry* entry = Find(plain);
+    if (entry == nullptr) entry = Find(TubeBase(plain));
+    if (entry != nullptr) return entry;
+  }
+  return nullptr;
 }
 
 }  // namespace benchleaf

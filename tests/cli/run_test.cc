@@ -42,7 +42,7 @@ TEST(Run, MisuseGoesToTheTalkingStream) {
   };
   const std::vector<Case> cases = {
       {"no command", {}, "--help"},
-      {"no such command", {"prats"}, "the commands are: index, find, parts, tube, sets, picture, export"},
+      {"no such command", {"prats"}, "the commands are: index, find, parts, tube, lineup, sets, picture, export"},
       {"an option that is none", {"sets", "--colour"}, "--colour"},
       {"a command without what it needs", {"find"}, "TERM"},
       {"a number that is none", {"find", "C1", "--limit", "many"}, "--limit"},

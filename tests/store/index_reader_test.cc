@@ -150,5 +150,16 @@ TEST_F(IndexReaderTest, AnswersComeFromOneWholeStateWhileAWriterCommits) {
   EXPECT_NE(first, last) << "there were several states to see";
 }
 
+TEST_F(IndexReaderTest, GivesASetsManualsWhole) {
+  Store(MakeManual("A", "z"), MakeManual("A", "b"), MakeManual("AB", "c"));
+  const auto manuals = Reader()->Manuals("A").value();
+  ASSERT_EQ(manuals.size(), 2U);
+  EXPECT_EQ(manuals[0], MakeManual("A", "b"));
+  EXPECT_EQ(manuals[1], MakeManual("A", "z"));
+  const auto unknown = Reader()->Manuals("a");
+  ASSERT_FALSE(unknown);
+  EXPECT_EQ(unknown.error().code, ErrorCode::kMissing);
+}
+
 }  // namespace
 }  // namespace benchleaf

@@ -120,6 +120,10 @@ class IndexReader {
   // The page with everything on it; nothing when it is not in the index.
   Result<std::optional<PageRecord>> Page(const std::string& file, int page);
 
+  // The set's manuals with everything on their pages, by name, each from one whole state of the index. Fails with
+  // kMissing for an unknown set.
+  Result<std::vector<ManualRecord>> Manuals(const std::string& set);
+
   // Calls `each` with every manual, by set and name, one at a time in memory. Stops when it returns false. Each manual
   // comes from one whole state of the index; one that is removed meanwhile is left out.
   Result<void> ForEachManual(const std::function<bool(const ManualRecord&)>& each);

@@ -57,6 +57,10 @@ class TubeTable {
   // there is none. A suffix is a part of the type: the row of 6CB6 does not answer for 6CB6A.
   const TubeEntry* Find(std::string_view type) const;
 
+  // The same, and where there is none the row of the type without its suffix (6CB6 for 6CB6B); of a type of several
+  // names (12AX7A/ECC83) of the first name that has one. Compare the row's type before trusting it to be the very tube.
+  const TubeEntry* FindNearest(std::string_view type) const;
+
   // In the order of their types.
   const std::map<std::string, TubeEntry, std::less<>>& entries() const { return entries_; }
 
