@@ -4,6 +4,7 @@
 #include "clean/letter_mending.h"
 #include "clean/lettering_height.h"
 #include "clean/page_edges.h"
+#include "clean/page_skew.h"
 #include "clean/text_rows.h"
 
 #include "benchleaf/pixels/lines.h"
@@ -16,8 +17,6 @@
 namespace benchleaf {
 namespace {
 
-constexpr double kMaxSkewDegrees = 6;
-
 // No page is made larger than this: a fold-out of 12,000 x 9,000 px must be read in 400 MB.
 constexpr double kMostLevelPx = 110e6;
 
@@ -29,23 +28,52 @@ double ExpectedCap(const GreyImage& image, double dpi) {
   return std::clamp(kLevelCapPx * believed / 300, 6.0, 60.0);
 }
 
+// What the lettering itself says, where it contradicts the resolution: scans claim any. Small letters come to seven
+// tenths of capitals, and printed sizes differ, so that less is no contradiction.
+double BelievableCap(const Components& components, double expected) {
+  constexpr double kContradicts = 1.8;
+  const double seen = HeightOfNeighbours(components);
+  const bool contradicts = seen > 0 && (seen > kContradicts * expected || expected > kContradicts * seen);
+  return contradicts ? seen : expected;
+}
+
 // On even ground one threshold serves the whole page, well enough to measure by.
 constexpr std::uint8_t kInkBelow = 160;
 
-// Rows of text and lying wires tell the skew, and so do standing wires; the surer of the two is believed.
-double SkewOf(const GreyImage& even) {
-  const double factor = std::min(1.0, 2400.0 / std::max(even.width, even.height));
-  const InkImage ink = Thresholded(factor < 1 ? Shrunk(even, factor) : even, kInkBelow);
-  const Skew rows = FindSkew(ink, kMaxSkewDegrees);
-  const Skew columns = FindSkew(OnItsSide(ink), kMaxSkewDegrees);
-  const Skew& surer = columns.confidence > rows.confidence ? columns : rows;
-  // Two that agree are right although neither may be sure; 2.5 is Leptonica's own bound for one alone.
-  constexpr double kAgree = 0.25;
-  constexpr double kSure = 2.5;
-  constexpr double kUnsure = 1.3;
-  const bool agree =
-      std::abs(rows.degrees - columns.degrees) <= kAgree && std::min(rows.confidence, columns.confidence) >= kUnsure;
-  return agree || surer.confidence >= kSure ? surer.degrees : 0;
+// Whether the scan has levels between ink and paper. Black-and-white ones have steps for edges, which must be smoothed
+// away when they are enlarged.
+bool HasGreys(const GreyImage& image) {
+  constexpr int kNearlyBlack = 32;
+  constexpr int kNearlyWhite = 223;
+  constexpr double kFewest = 0.02;  // of the page
+  const auto between = std::count_if(image.pixels.begin(), image.pixels.end(),
+                                     [](std::uint8_t level) { return level > kNearlyBlack && level < kNearlyWhite; });
+  return static_cast<double>(between) > kFewest * static_cast<double>(image.pixels.size());
+}
+
+GreyImage BroughtTo(GreyImage level, double scale, bool greys) {
+  if (scale <= 1) {
+    return Shrunk(level, scale);
+  }
+  if (greys) {
+    return Enlarged(level, scale);
+  }
+  constexpr double kStepsShowFrom = 1.4;
+  level = Scaled(std::move(level), scale);
+  return scale > kStepsShowFrom ? Blurred(std::move(level), 1) : level;
+}
+
+// What a page's own ink says of it before it is scaled.
+struct Native {
+  double cap = 0;  // px
+  double skew_degrees = 0;
+};
+
+Native MeasureNative(const GreyImage& even, double expected_cap) {
+  constexpr double kDust = 0.6;  // of the capital height
+  const Components components = FindComponents(Thresholded(even, kInkBelow));
+  const double cap = EstimateCapHeight(components, BelievableCap(components, expected_cap));
+  return {cap, SkewOf(components, even.width, even.height, kDust * cap)};
 }
 
 }  // namespace
@@ -59,21 +87,18 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation) {
 
   const double expected = ExpectedCap(image, dpi);
   GreyImage level =
-      WithEvenGround(Turned(WithoutBlackEdges(image), orientation), static_cast<int>(std::lround(3.5 * expected)));
-  const double native_cap = EstimateCapHeight(FindComponents(Thresholded(level, kInkBelow)), expected);
+      WithEvenGround(Turned(WithoutSurroundings(image), orientation), static_cast<int>(std::lround(3.5 * expected)));
+  const Native native = MeasureNative(level, expected);
+  page.frame.skew_degrees = native.skew_degrees;
   const double largest = std::sqrt(kMostLevelPx / (1.0 * level.width * level.height));
-  const double scale = std::min(std::clamp(kLevelCapPx / native_cap, 0.4, 3.0), largest);
+  const double scale = std::min(std::clamp(kLevelCapPx / native.cap, 0.4, 3.0), largest);
   // A little more or less than the wanted height reads as well; scaling would only blur it.
   if (scale < 0.85 || scale > 1.2) {
     page.frame.scale = scale;
-    level = scale < 1 ? Shrunk(level, scale) : Scaled(std::move(level), scale);
-    if (scale > 1.4) {
-      level = Blurred(std::move(level), 1);
-    }
+    level = BroughtTo(std::move(level), scale, HasGreys(image));
   }
   page.frame.level_width = level.width;
   page.frame.level_height = level.height;
-  page.frame.skew_degrees = SkewOf(level);
   constexpr double kLevelEnough = 0.04;
   if (std::abs(page.frame.skew_degrees) > kLevelEnough) {
     level = Leveled(std::move(level), page.frame.skew_degrees);
@@ -82,7 +107,7 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation) {
   }
 
   page.ink = Binarized(level, 20, 0.22);
-  page.measures.cap_height_px = native_cap * page.frame.scale;
+  page.measures.cap_height_px = native.cap * page.frame.scale;
   const double cap = page.measures.cap_height_px;
   LineSplit split =
       SplitLines(page.ink, static_cast<int>(std::lround(2.2 * cap)), 5, static_cast<int>(std::lround(0.28 * cap)) + 4);

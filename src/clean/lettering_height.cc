@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
+#include <cstdlib>
 #include <vector>
 
 namespace benchleaf {
@@ -40,6 +42,51 @@ double EstimateCapHeight(const Components& components, double expected_px) {
     return expected_px;
   }
   return static_cast<double>(std::max_element(weight.begin(), weight.end()) - weight.begin());
+}
+
+double HeightOfNeighbours(const Components& components) {
+  constexpr int kLowest = 6;  // px; lower ones are dust and halftone dots
+  constexpr int kHighest = 120;
+  constexpr int kFewestPairs = 20;
+  std::vector<Box> letters;
+  for (const Component& component : components.items) {
+    if (component.box.height >= kLowest && component.box.height <= kHighest &&
+        component.box.width * 3 >= component.box.height && IsGlyphLike(component, component.box.height)) {
+      letters.push_back(component.box);
+    }
+  }
+  std::sort(letters.begin(), letters.end(), [](const Box& a, const Box& b) { return a.x < b.x; });
+  std::vector<int> pairs(kHighest + 2, 0);
+  int count = 0;
+  for (std::size_t i = 0; i < letters.size(); ++i) {
+    const Box& left = letters[i];
+    const int reach = left.right() + left.height;
+    for (std::size_t j = i + 1; j < letters.size() && letters[j].x <= reach; ++j) {
+      const Box& right = letters[j];
+      // A drawing's skew lets the second stand a little higher or lower.
+      const int uneven = std::max(1, left.height / 8);
+      if (right.x >= left.right() && std::abs(right.height - left.height) <= uneven &&
+          std::abs(right.bottom() - left.bottom()) <= 2 * uneven) {
+        // Tall letters are not dust.
+        pairs[static_cast<std::size_t>(left.height)] += left.height;
+        ++count;
+        break;
+      }
+    }
+  }
+  if (count < kFewestPairs) {
+    return 0;
+  }
+  std::size_t best = 0;
+  int most = 0;
+  for (std::size_t height = 1; height + 1 < pairs.size(); ++height) {
+    const int here = pairs[height - 1] + 2 * pairs[height] + pairs[height + 1];
+    if (here > most) {
+      most = here;
+      best = height;
+    }
+  }
+  return static_cast<double>(best);
 }
 
 }  // namespace benchleaf

@@ -14,6 +14,10 @@ bool IsGlyphLike(const Component& component, double cap_px);
 // to `expected_px` (log-normal). Gives `expected_px` when too few components could be letters.
 double EstimateCapHeight(const Components& components, double expected_px);
 
+// The commonest height, px, of glyph-like components that have one of their own height beside them, as letters do and
+// symbols seldom; lying text only. Knows of no resolution. 0 when there are too few.
+double HeightOfNeighbours(const Components& components);
+
 }  // namespace benchleaf
 
 #endif  // BENCHLEAF_SRC_CLEAN_LETTERING_HEIGHT_H_

@@ -1,5 +1,8 @@
 #include "clean/page_edges.h"
 
+#include "clean/binding.h"
+#include "clean/page_cells.h"
+
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
@@ -9,55 +12,14 @@
 namespace benchleaf {
 namespace {
 
-constexpr int kCellsAcross = 320;  // of the page's shorter side: a cell is about 8 px at 300 dpi
 constexpr double kDark = 0.45;     // of the paper's level
 constexpr double kDim = 0.8;       // likewise: cells that blackness only touches
 constexpr double kDeepest = 0.15;  // of the page
 
-// The page in square cells, each with its mean level.
-struct Cells {
-  int size = 1;  // px
-  int width = 0;
-  int height = 0;
-  std::vector<std::uint8_t> level;
-
-  std::size_t At(int x, int y) const {
-    return static_cast<std::size_t>(y) * static_cast<std::size_t>(width) + static_cast<std::size_t>(x);
-  }
-};
-
-Cells CellsOf(const GreyImage& scan) {
-  Cells cells;
-  cells.size = std::max(2, std::min(scan.width, scan.height) / kCellsAcross);
-  cells.width = scan.width / cells.size;
-  cells.height = scan.height / cells.size;
-  cells.level.resize(static_cast<std::size_t>(cells.width) * static_cast<std::size_t>(cells.height));
-  for (int y = 0; y < cells.height; ++y) {
-    for (int x = 0; x < cells.width; ++x) {
-      int sum = 0;
-      for (int row = y * cells.size; row < (y + 1) * cells.size; ++row) {
-        const std::uint8_t* from = scan.row(row) + static_cast<std::ptrdiff_t>(x) * cells.size;
-        for (int i = 0; i < cells.size; ++i) {
-          sum += from[i];
-        }
-      }
-      cells.level[cells.At(x, y)] = static_cast<std::uint8_t>(sum / (cells.size * cells.size));
-    }
-  }
-  return cells;
-}
-
-std::uint8_t PaperOf(const Cells& cells) {
-  std::vector<std::uint8_t> levels = cells.level;
-  const auto middle = levels.begin() + static_cast<std::ptrdiff_t>(levels.size() / 2);
-  std::nth_element(levels.begin(), middle, levels.end());
-  return *middle;
-}
-
 // Marks cells of which all neighbours, or those there are at the edge, are dark too: ink of letters and rules is not so
 // thick.
-std::vector<char> ThickDark(const Cells& cells, int limit) {
-  std::vector<char> thick(cells.level.size(), 0);
+CellMask ThickDark(const PageCells& cells, int limit) {
+  CellMask thick(cells.level.size(), 0);
   for (int y = 0; y < cells.height; ++y) {
     for (int x = 0; x < cells.width; ++x) {
       bool dark = true;
@@ -73,10 +35,10 @@ std::vector<char> ThickDark(const Cells& cells, int limit) {
 }
 
 // Of the marked cells those that hang together with the page's edge, no deeper than kDeepest.
-std::vector<char> FromTheEdge(const Cells& cells, const std::vector<char>& marked) {
+CellMask FromTheEdge(const PageCells& cells, const CellMask& marked) {
   const int deep_x = static_cast<int>(cells.width * kDeepest);
   const int deep_y = static_cast<int>(cells.height * kDeepest);
-  std::vector<char> reached(marked.size(), 0);
+  CellMask reached(marked.size(), 0);
   std::vector<std::pair<int, int>> open;
   const auto visit = [&](int x, int y) {
     if (x < 0 || y < 0 || x >= cells.width || y >= cells.height || reached[cells.At(x, y)] != 0 ||
@@ -109,8 +71,8 @@ std::vector<char> FromTheEdge(const Cells& cells, const std::vector<char>& marke
 }
 
 // Adds neighbours under the limit.
-std::vector<char> Widened(const Cells& cells, const std::vector<char>& region, int limit) {
-  std::vector<char> wide = region;
+CellMask Widened(const PageCells& cells, const CellMask& region, int limit) {
+  CellMask wide = region;
   for (int y = 0; y < cells.height; ++y) {
     for (int x = 0; x < cells.width; ++x) {
       if (region[cells.At(x, y)] == 0) {
@@ -128,33 +90,46 @@ std::vector<char> Widened(const Cells& cells, const std::vector<char>& region, i
   return wide;
 }
 
+CellMask BlackEdges(const PageCells& cells) {
+  CellMask black = FromTheEdge(cells, ThickDark(cells, static_cast<int>(kDark * cells.paper)));
+  if (std::find(black.begin(), black.end(), 1) == black.end()) {
+    return {};
+  }
+  // Thick cells leave out the rim; then come cells that blackness fills in part.
+  black = Widened(cells, black, static_cast<int>(kDark * cells.paper));
+  black = Widened(cells, black, static_cast<int>(kDim * cells.paper));
+  return Widened(cells, black, static_cast<int>(kDim * cells.paper));
+}
+
 }  // namespace
 
-GreyImage WithoutBlackEdges(GreyImage scan) {
-  const Cells cells = CellsOf(scan);
+GreyImage WithoutSurroundings(GreyImage scan) {
+  const PageCells cells = CellsOf(scan);
   if (cells.level.empty()) {
     return scan;
   }
-  const std::uint8_t paper = PaperOf(cells);
-  std::vector<char> black = FromTheEdge(cells, ThickDark(cells, static_cast<int>(kDark * paper)));
-  if (std::find(black.begin(), black.end(), 1) == black.end()) {
-    return scan;
-  }
-  // Thick cells leave out the rim; then come cells that blackness fills in part.
-  black = Widened(cells, black, static_cast<int>(kDark * paper));
-  black = Widened(cells, black, static_cast<int>(kDim * paper));
-  black = Widened(cells, black, static_cast<int>(kDim * paper));
-  for (int y = 0; y < scan.height; ++y) {
-    // What the last whole cells leave over at the right and at the foot goes with them.
-    const int cell_y = std::min(y / cells.size, cells.height - 1);
-    std::uint8_t* row = scan.row(y);
-    for (int x = 0; x < scan.width; ++x) {
-      if (black[cells.At(std::min(x / cells.size, cells.width - 1), cell_y)] != 0) {
-        row[x] = paper;
+  CellMask marked = BlackEdges(cells);
+  const auto add = [&](const CellMask& more) {
+    if (marked.empty()) {
+      marked = more;
+    }
+    for (std::size_t i = 0; i < more.size(); ++i) {
+      marked[i] = static_cast<char>(marked[i] | more[i]);
+    }
+  };
+  add(BindingShadows(cells));
+  // A page that was bound at its head or foot, or lies on its side.
+  const PageCells turned = Transposed(cells);
+  if (const CellMask shadows = BindingShadows(turned); !shadows.empty()) {
+    CellMask upright(shadows.size());
+    for (int y = 0; y < cells.height; ++y) {
+      for (int x = 0; x < cells.width; ++x) {
+        upright[cells.At(x, y)] = shadows[turned.At(y, x)];
       }
     }
+    add(upright);
   }
-  return scan;
+  return marked.empty() ? scan : PaintedOver(std::move(scan), cells, marked);
 }
 
 }  // namespace benchleaf

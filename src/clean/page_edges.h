@@ -7,10 +7,11 @@
 
 namespace benchleaf {
 
-// The scan with the blackness painted over that reaches in from its edges (the open lid, the glass beside the page, the
-// depth of a binding), with paper's own grey. Rules and letters that touch an edge are too thin to be taken for it, and
-// what lies deeper than a seventh of the page stays: that is a picture on the page.
-GreyImage WithoutBlackEdges(GreyImage scan);
+// The scan with all that is no part of the page painted over in the grey of its paper: blackness that reaches in from
+// the edges (the open lid, the glass beside the page), shadows of bindings, and the strip of another page beyond one.
+// Rules and letters that touch an edge are too thin to be taken for blackness, and what lies deeper than a seventh of
+// the page stays: that is a picture on the page.
+GreyImage WithoutSurroundings(GreyImage scan);
 
 }  // namespace benchleaf
 

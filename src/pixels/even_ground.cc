@@ -31,15 +31,25 @@ GreyImage Shrunk(const GreyImage& image) {
   return small;
 }
 
+// Of the page's usual ground. Where it is darker, dividing by it would make ink of the noise.
+constexpr double kDeepestShade = 0.7;
+
+std::uint8_t Middle(std::vector<std::uint8_t> levels) {
+  const auto middle = levels.begin() + static_cast<std::ptrdiff_t>(levels.size() / 2);
+  std::nth_element(levels.begin(), middle, levels.end());
+  return *middle;
+}
+
 // What a level becomes where the paper has a certain level.
 using Division = std::array<std::uint8_t, 256>;
 
-std::vector<Division> Divisions() {
+// What is darker than the paper by the level `least`, or by the paper's own where that is more, becomes black.
+std::vector<Division> Divisions(int least) {
   std::vector<Division> by_paper(256);
   for (int paper = 0; paper < 256; ++paper) {
     for (int level = 0; level < 256; ++level) {
       by_paper[static_cast<std::size_t>(paper)][static_cast<std::size_t>(level)] =
-          static_cast<std::uint8_t>(std::min(255, level * 255 / std::max(paper, 1)));
+          static_cast<std::uint8_t>(std::clamp(255 - (paper - level) * 255 / std::max(paper, least), 0, 255));
     }
   }
   return by_paper;
@@ -60,7 +70,8 @@ GreyImage WithEvenGround(GreyImage image, int ground_px) {
     return image;
   }
   const GreyImage paper = ToGrey(ground.get());
-  const std::vector<Division> divided = Divisions();
+  const int least = std::max(1, static_cast<int>(kDeepestShade * Middle(paper.pixels)));
+  const std::vector<Division> divided = Divisions(least);
   for (int y = 0; y < image.height; ++y) {
     const std::uint8_t* paper_row = paper.row(std::min(y / kShrink, paper.height - 1));
     std::uint8_t* row = image.row(y);

@@ -89,7 +89,7 @@ std::vector<TraitPage> Pages(const Options& options) {
 std::vector<scanmaker::ScannedPage> Scans(const TraitPage& page, std::string_view trait, Grade grade) {
   if (trait == kTwoUp) {
     const MadePage other = page.name == "list" ? MadeList(page.seed + 10) : MadeLocator(page.seed + 10);
-    return {DegradeMade(TwoUp(page.page, other), grade, page.seed)};
+    return {ScanSpread(page.page, other, grade, page.seed)};
   }
   if (trait == kHalves) {
     const auto [left, right] = scanmaker::Halves(page.page, kOverlap);

@@ -57,8 +57,10 @@ TEST(CleanPage, BringsLetteringToTheReadersHeight) {
 
 // A scan that claims 72 dpi because its page box counts pixels as points is judged by its lettering.
 TEST(CleanPage, DoesNotBelieveAWrongResolution) {
-  const CleanPage page = MakeCleanPage(Drawing(), 72, 0);
-  EXPECT_NEAR(page.measures.cap_height_px, 24, 3);
+  for (const double claimed : {0.0, 72.0, 600.0, 1200.0}) {
+    const CleanPage page = MakeCleanPage(Drawing(), claimed, 0);
+    EXPECT_NEAR(page.measures.cap_height_px, 24, 3) << claimed;
+  }
 }
 
 TEST(CleanPage, FindsLyingAndStandingStrings) {

@@ -40,6 +40,19 @@ TEST(EvenGround, PaperIsWhiteAndInkDarkOnBothEndsOfAShadow) {
   EXPECT_LT(even.row(100)[353], 110);
 }
 
+TEST(EvenGround, NoiseInDeepShadeStaysPale) {
+  GreyImage page(800, 400, 220);
+  Fill(page, {0, 0, 200, 400}, 50);
+  for (int y = 0; y < page.height; y += 7) {
+    for (int x = 3; x < 200; x += 7) page.row(y)[x] = 34;  // noise that is a third of the shade's level
+  }
+  Fill(page, {500, 190, 6, 20}, 60);
+  const GreyImage even = WithEvenGround(page, 40);
+  EXPECT_GT(even.row(210)[101], 225);
+  EXPECT_GT(even.row(210)[60], 225);
+  EXPECT_LT(even.row(200)[503], 110);
+}
+
 TEST(Binarized, SeesFaintLettersBesideBlackOnes) {
   GreyImage page(300, 100, 250);
   Fill(page, {50, 40, 3, 20}, 10);
@@ -219,6 +232,19 @@ TEST(Binarized, FollowsSauvola) {
       }
     }
   }
+}
+
+TEST(Enlarged, KeepsPlainGroundAndThePlaceOfEdges) {
+  GreyImage page(100, 60, 200);
+  Fill(page, {50, 0, 50, 60}, 20);
+  const GreyImage large = Enlarged(page, 2.5);
+  EXPECT_EQ(large.width, 250);
+  EXPECT_EQ(large.height, 150);
+  EXPECT_EQ(large.row(75)[60], 200);
+  EXPECT_EQ(large.row(75)[200], 20);
+  EXPECT_GT(large.row(75)[122], 150) << "paper ends at 125";
+  EXPECT_LT(large.row(75)[127], 70);
+  EXPECT_TRUE(Enlarged({}, 2).empty());
 }
 
 TEST(Scaled, KeepsProportions) {

@@ -17,21 +17,6 @@ void Darken(std::uint8_t& pixel, double share) {
   pixel = static_cast<std::uint8_t>(pixel * std::clamp(share, 0.0, 1.0));
 }
 
-// The light that the shadow of a binding or a curl leaves at `distance` px from its deepest line, `width` px wide.
-double LightAt(double distance, double width) {
-  const double depth = std::clamp(1 - distance / width, 0.0, 1.0);
-  return 1 - 0.75 * depth * depth;
-}
-
-// Shades the page down its whole height on both sides of `x`.
-void ShadeBinding(GreyImage& image, int x, int width) {
-  for (int y = 0; y < image.height; ++y) {
-    for (int column = std::max(0, x - width); column < std::min(image.width, x + width); ++column) {
-      Darken(image.row(y)[column], LightAt(std::abs(column - x), width));
-    }
-  }
-}
-
 template <class Items>
 void MoveInto(const Box& frame, Items& items) {
   Items kept;
@@ -90,19 +75,6 @@ MadePage WithPunchHoles(const MadePage& page) {
   return holed;
 }
 
-MadePage WithCurledEdges(const MadePage& page) {
-  constexpr int kCurl = 150;  // px, half an inch
-  MadePage curled = page;
-  for (int y = 0; y < page.image.height; ++y) {
-    std::uint8_t* row = curled.image.row(y);
-    for (int x = 0; x < page.image.width; ++x) {
-      const int edge = std::min({x, page.image.width - 1 - x, page.image.height - 1 - y});
-      Darken(row[x], LightAt(edge, kCurl));
-    }
-  }
-  return curled;
-}
-
 MadePage WithBlackBorder(const MadePage& page, std::uint64_t seed) {
   SeededRandom random(SeedOf(seed, "border"));
   const int left = random.Whole(30, 120);
@@ -131,7 +103,6 @@ MadePage WithNeighbour(const MadePage& page, std::uint64_t seed) {
   for (int y = 0; y < page.image.height; ++y) {
     std::copy_n(page.image.row(y) + from, strip, both.image.row(y) + page.image.width);
   }
-  ShadeBinding(both.image, page.image.width, 60);
   return both;
 }
 
@@ -146,7 +117,6 @@ MadePage TwoUp(const MadePage& left, const MadePage& right) {
   both.terms.insert(both.terms.end(), moved.terms.begin(), moved.terms.end());
   both.entries.insert(both.entries.end(), moved.entries.begin(), moved.entries.end());
   both.printed_number += ", " + moved.printed_number;
-  ShadeBinding(both.image, left.image.width, 110);
   return both;
 }
 

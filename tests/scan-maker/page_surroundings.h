@@ -1,4 +1,4 @@
-// What a scanner sees besides the page's own matter: holes, borders, shadows and the pages beside it.
+// What a scanner sees besides the page's own matter: holes, borders and the pages beside it.
 
 #ifndef BENCHLEAF_TESTS_SCAN_MAKER_PAGE_SURROUNDINGS_H_
 #define BENCHLEAF_TESTS_SCAN_MAKER_PAGE_SURROUNDINGS_H_
@@ -17,18 +17,13 @@ MadePage Framed(const MadePage& page, const Box& frame, std::uint8_t fill);
 // Three punched holes at the left edge, dark, with their shadows; what stood there is lost.
 MadePage WithPunchHoles(const MadePage& page);
 
-// A page that curls away from the glass at its left, right and lower edge: it darkens over half an inch.
-MadePage WithCurledEdges(const MadePage& page);
-
 // The open lid: black round the page, of other width on each side, and none too straight.
 MadePage WithBlackBorder(const MadePage& page, std::uint64_t seed);
 
-// To the right, behind the shadow of the binding, a strip of the page beside it, cut through its words. The strip's
-// words are no part of the truth.
+// To the right a strip of the page beside it, cut through its words, which are no part of the truth.
 MadePage WithNeighbour(const MadePage& page, std::uint64_t seed);
 
-// Two pages of a book as one scan, with the shadow of the binding between them. The printed numbers are joined: "12,
-// 13"; the kind is that of the first.
+// Two pages of a book as one scan. The printed numbers are joined: "12, 13"; the kind is that of the first.
 MadePage TwoUp(const MadePage& left, const MadePage& right);
 
 // A fold-out scanned in two halves that both show its middle, `overlap` of its width.

@@ -3,6 +3,7 @@
 #include "scan-maker/callouts.h"
 #include "scan-maker/page_marks.h"
 #include "scan-maker/page_surroundings.h"
+#include "scan-maker/scan_shade.h"
 
 #include <algorithm>
 #include <array>
@@ -49,13 +50,33 @@ constexpr auto kTraits = [] {
 }();
 
 constexpr int kPoorJpeg = 35;
+constexpr double kBindingInches = 0.25;  // of its shadow, to either side
 
 ScannedPage Claiming(ScannedPage page, double dpi) {
   page.dpi = dpi;
   return page;
 }
 
+ScannedPage Curled(ScannedPage page, Grade grade) {
+  ShadeEdges(page, grade == Grade::kSevere);
+  return page;
+}
+
+ScannedPage BesideItsNeighbour(const MadePage& page, Grade grade, std::uint64_t seed) {
+  const MadePage both = WithNeighbour(page, seed);
+  ScannedPage scan = DegradeMade(both, grade, seed);
+  ShadeBinding(scan, 1.0 * page.image.width / both.image.width, kBindingInches, grade == Grade::kSevere);
+  return scan;
+}
+
 }  // namespace
+
+ScannedPage ScanSpread(const MadePage& left, const MadePage& right, Grade grade, std::uint64_t seed) {
+  const MadePage both = TwoUp(left, right);
+  ScannedPage scan = DegradeMade(both, grade, seed);
+  ShadeBinding(scan, 1.0 * left.image.width / both.image.width, kBindingInches, grade == Grade::kSevere);
+  return scan;
+}
 
 std::span<const PageTrait> AllPageTraits() { return kTraits; }
 
@@ -87,11 +108,11 @@ ScannedPage ScanWithTrait(const MadePage& page, Grade grade, PageTrait trait, st
     case PageTrait::kPunchHoles:
       return DegradeMade(WithPunchHoles(page), grade, seed);
     case PageTrait::kCurledEdges:
-      return DegradeMade(WithCurledEdges(page), grade, seed);
+      return Curled(DegradeMade(page, grade, seed), grade);
     case PageTrait::kBlackBorder:
       return DegradeMade(WithBlackBorder(page, seed), grade, seed);
     case PageTrait::kNeighbour:
-      return DegradeMade(WithNeighbour(page, seed), grade, seed);
+      return BesideItsNeighbour(page, grade, seed);
     case PageTrait::kPencil:
       return DegradeMade(WithPencil(page, seed), grade, seed);
     case PageTrait::kDottedOutlines:

@@ -48,6 +48,9 @@ std::string_view Name(PageTrait trait);
 // it.
 ScannedPage ScanWithTrait(const MadePage& page, Grade grade, PageTrait trait, std::uint64_t seed);
 
+// Two pages of a book in one scan, with the shadow of the binding between them.
+ScannedPage ScanSpread(const MadePage& left, const MadePage& right, Grade grade, std::uint64_t seed);
+
 }  // namespace benchleaf::scanmaker
 
 #endif  // BENCHLEAF_TESTS_SCAN_MAKER_PAGE_TRAIT_H_

@@ -14,6 +14,9 @@ GreyImage Scaled(GreyImage image, double factor);
 // The picture `factor` times as large, by area; `factor` is at most 1.
 GreyImage Shrunk(const GreyImage& image, double factor);
 
+// The picture `factor` times as large, smoothly (bicubic). Slower than Scaled, and truer to thin strokes.
+GreyImage Enlarged(const GreyImage& image, double factor);
+
 // The picture turned clockwise about its centre by a small angle, keeping its size; what comes in is white.
 GreyImage Leveled(GreyImage image, double degrees);
 
@@ -21,7 +24,8 @@ GreyImage Leveled(GreyImage image, double degrees);
 GreyImage Blurred(GreyImage image, int radius);
 
 // The page divided by its own ground, so that paper is near white everywhere, whatever the lamp and the stains did.
-// `ground_px` is the width of the largest stroke or patch that still counts as ink.
+// `ground_px` is the width of the largest stroke or patch that still counts as ink. In deep shade (a binding, a curled
+// edge, a photograph) ink stays paler than elsewhere and noise stays noise.
 GreyImage WithEvenGround(GreyImage image, int ground_px);
 
 // Ink that is darker than one level.
