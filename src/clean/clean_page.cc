@@ -28,15 +28,6 @@ double ExpectedCap(const GreyImage& image, double dpi) {
   return std::clamp(kLevelCapPx * believed / 300, 6.0, 60.0);
 }
 
-// What the lettering itself says, where it contradicts the resolution: scans claim any. Small letters come to seven
-// tenths of capitals, and printed sizes differ, so that less is no contradiction.
-double BelievableCap(const Components& components, double expected) {
-  constexpr double kContradicts = 1.8;
-  const double seen = HeightOfNeighbours(components);
-  const bool contradicts = seen > 0 && (seen > kContradicts * expected || expected > kContradicts * seen);
-  return contradicts ? seen : expected;
-}
-
 // On even ground one threshold serves the whole page, well enough to measure by.
 constexpr std::uint8_t kInkBelow = 160;
 
@@ -72,7 +63,9 @@ struct Native {
 Native MeasureNative(const GreyImage& even, double expected_cap) {
   constexpr double kDust = 0.6;  // of the capital height
   const Components components = FindComponents(Thresholded(even, kInkBelow));
-  const double cap = EstimateCapHeight(components, BelievableCap(components, expected_cap));
+  // Scans claim any resolution.
+  const double contradicting = ContradictingHeight(components, expected_cap);
+  const double cap = EstimateCapHeight(components, contradicting > 0 ? contradicting : expected_cap);
   return {cap, SkewOf(components, even.width, even.height, kDust * cap)};
 }
 

@@ -44,10 +44,16 @@ double EstimateCapHeight(const Components& components, double expected_px) {
   return static_cast<double>(std::max_element(weight.begin(), weight.end()) - weight.begin());
 }
 
-double HeightOfNeighbours(const Components& components) {
+double ContradictingHeight(const Components& components, double expected_px) {
   constexpr int kLowest = 6;  // px; lower ones are dust and halftone dots
   constexpr int kHighest = 120;
   constexpr int kFewestPairs = 20;
+  // Small letters come to seven tenths of capitals, and printed sizes differ: less is no contradiction.
+  constexpr double kContradicts = 1.8;
+  const auto as_expected = [&](double height) {
+    return height <= kContradicts * expected_px && expected_px <= kContradicts * height;
+  };
+  constexpr double kFew = 0.25;  // of all pairs
   std::vector<Box> letters;
   for (const Component& component : components.items) {
     if (component.box.height >= kLowest && component.box.height <= kHighest &&
@@ -58,6 +64,7 @@ double HeightOfNeighbours(const Components& components) {
   std::sort(letters.begin(), letters.end(), [](const Box& a, const Box& b) { return a.x < b.x; });
   std::vector<int> pairs(kHighest + 2, 0);
   int count = 0;
+  int fitting = 0;
   for (std::size_t i = 0; i < letters.size(); ++i) {
     const Box& left = letters[i];
     const int reach = left.right() + left.height;
@@ -70,11 +77,12 @@ double HeightOfNeighbours(const Components& components) {
         // Tall letters are not dust.
         pairs[static_cast<std::size_t>(left.height)] += left.height;
         ++count;
+        fitting += as_expected(left.height) ? 1 : 0;
         break;
       }
     }
   }
-  if (count < kFewestPairs) {
+  if (count < kFewestPairs || fitting >= kFew * count) {
     return 0;
   }
   std::size_t best = 0;
@@ -86,7 +94,7 @@ double HeightOfNeighbours(const Components& components) {
       best = height;
     }
   }
-  return static_cast<double>(best);
+  return as_expected(static_cast<double>(best)) ? 0 : static_cast<double>(best);
 }
 
 }  // namespace benchleaf

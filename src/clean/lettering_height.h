@@ -14,9 +14,11 @@ bool IsGlyphLike(const Component& component, double cap_px);
 // to `expected_px` (log-normal). Gives `expected_px` when too few components could be letters.
 double EstimateCapHeight(const Components& components, double expected_px);
 
-// The commonest height, px, of glyph-like components that have one of their own height beside them, as letters do and
-// symbols seldom; lying text only. Knows of no resolution. 0 when there are too few.
-double HeightOfNeighbours(const Components& components);
+// What the lettering itself says, px, where it contradicts the height that the resolution makes one expect: the
+// commonest height of glyph-like components that have one of their own height beside them, as letters do and symbols
+// seldom; lying text only. 0 when it does not, when a fair share of these has the expected height, or when they are too
+// few.
+double ContradictingHeight(const Components& components, double expected_px);
 
 }  // namespace benchleaf
 

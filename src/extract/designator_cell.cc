@@ -151,7 +151,7 @@ std::optional<DesignatorCell> FromWiderReading(const std::vector<Piece>& pieces,
   const std::size_t count = CellLength(pieces, from, column);
   std::optional<DesignatorCell> widest;
   for (std::size_t i = from; i < from + count; ++i) {
-    for (const std::string& alternative : pieces[i].alternatives) {
+    for (const auto& [alternative, confidence] : pieces[i].alternatives) {
       auto designators = ExpandDesignators(WithoutEdges(alternative), tables, RangeStyle::kList);
       if (designators && designators->size() > std::max<std::size_t>(1, widest ? widest->designators.size() : 0)) {
         for (Designator& designator : *designators) {
@@ -167,7 +167,7 @@ std::optional<DesignatorCell> FromWiderReading(const std::vector<Piece>& pieces,
 
 std::optional<DesignatorCell> FromAlternatives(const std::vector<Piece>& pieces, std::size_t from,
                                                const Rules::Tables& tables) {
-  for (const std::string& alternative : pieces[from].alternatives) {
+  for (const auto& [alternative, confidence] : pieces[from].alternatives) {
     if (auto designator = ParseDesignator(Trimmed(alternative), tables)) {
       designator->sure *= kAlternative;
       return DesignatorCell{{*designator}, from, 1, pieces[from].box};

@@ -102,7 +102,7 @@ std::optional<std::string> AssemblyHeading(const Line& line, const Rules::Tables
     return std::nullopt;
   }
   for (std::size_t i = 0; i < std::min(kNear, line.pieces.size()); ++i) {
-    for (const std::string& alternative : line.pieces[i].alternatives) {
+    for (const auto& [alternative, confidence] : line.pieces[i].alternatives) {
       const std::string start = alternative.substr(0, alternative.find('_'));
       if (auto assembly = AnnouncedAssembly(ListWord(start), tables)) {
         return assembly;

@@ -59,7 +59,7 @@ std::optional<Piece> AsUpright(const Piece& piece, double cap, const Rules::Tabl
   if (piece.box.height > 2 * cap || piece.box.width > 5 * cap) {
     return std::nullopt;
   }
-  for (const std::string& alternative : piece.alternatives) {
+  for (const auto& [alternative, confidence] : piece.alternatives) {
     const std::string text = Trimmed(alternative);
     const bool shaped = text.size() >= 2 && IsDesignatorClass(Upper(text.substr(0, 1)), tables) && !IsLower(text[1]);
     if (shaped || RepairDesignator(text, tables, LoneStrokes::kAllowSmall)) {

@@ -157,7 +157,7 @@ std::optional<PartCell> PartColumn::Spoiled(const ListRow& row) const {
       }
       const Piece cell = Joined(pieces, from, count);
       for (std::size_t i = from; i < from + count; ++i) {
-        for (const std::string& alternative : pieces[i].alternatives) {
+        for (const auto& [alternative, confidence] : pieces[i].alternatives) {
           if (std::string right = PutRight(alternative); !right.empty()) {
             return PartCell{right, line, from, count, cell.box, cell.confidence * kPutRight};
           }

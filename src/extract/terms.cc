@@ -195,7 +195,7 @@ std::vector<Term> TermsIn(std::string_view plain, const Rules::Tables& tables, c
 std::vector<Term> TermsOf(const Piece& piece, const Rules::Tables& tables, const Surroundings& around) {
   std::vector<Term> terms = TermsIn(piece.text, tables, around);
   const bool doubtful = terms.empty() || (terms.size() == 1 && terms.front().sure < kRepairedBelow);
-  for (const std::string& alternative : piece.alternatives) {
+  for (const auto& [alternative, confidence] : piece.alternatives) {
     const std::string text = Trimmed(alternative);
     if (text.size() < 2) {
       continue;
@@ -206,14 +206,16 @@ std::vector<Term> TermsOf(const Piece& piece, const Rules::Tables& tables, const
     if (!strict && !sure_tube) {
       continue;
     }
-    const Term other = strict ? Term{TermKind::kDesignator, strict->Text(), strict->sure * kAlternative}
-                              : Term{TermKind::kTube, tube->type, tube->sure * kAlternative};
+    const Term other = strict ? Term{TermKind::kDesignator, strict->Text(), strict->sure}
+                              : Term{TermKind::kTube, tube->type, tube->sure};
     if (terms.size() == 1 && terms.front().text == other.text) {
-      terms.front().sure = std::max(terms.front().sure, other.sure);  // two readings agree
+      terms.front().sure = std::max(terms.front().sure, other.sure * kAlternative);  // two readings agree
       return terms;
     }
     if (doubtful) {
-      return {other};
+      // It is no surer than its own reading, however sure another may be of what is no term.
+      const double own = piece.confidence > 0 ? std::min(1.0, confidence / piece.confidence) : 0;
+      return {Term{other.kind, other.text, other.sure * own}};
     }
   }
   return terms;

@@ -88,8 +88,10 @@ TEST(ExtractSightings, TellsTurnsOnTheScanOfASidewaysPage) {
 
 TEST(ExtractSightings, TakesAnAlternativeThatIsATermWhereTheFirstReadingIsNone) {
   PageReading reading = PageOf({"8l2@"}, WordOrigin::kString);
-  reading.words[0].alternatives = {{"R12", 0.4}};
+  reading.words[0].alternatives = {{"R12", 0.5}};
   EXPECT_THAT(Terms(reading), ElementsAre("designator R12"));
+  reading.words[0].alternatives = {{"R12", 0.1}};
+  EXPECT_THAT(Terms(reading), IsEmpty()) << "it is no surer than its own reading, however sure the first";
   reading = PageOf({"R12"}, WordOrigin::kString);
   reading.words[0].alternatives = {{"R72", 0.9}};
   EXPECT_THAT(Terms(reading), ElementsAre("designator R12")) << "the first reading is a term already";
