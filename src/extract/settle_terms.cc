@@ -57,6 +57,7 @@ void DoubtPins(std::vector<PageTerm>& terms, double cap, const Rules::Tables& ta
   constexpr std::size_t kFewest = 5;  // pins in a row
   constexpr double kPace = 3.5;       // capital heights from one to the next
   constexpr double kDoubt = 0.3;
+  constexpr int kMostPins = 99;  // P101, P102 are connectors, numbered by hundreds
   struct Pin {
     std::size_t term = 0;
     int number = 0;
@@ -65,7 +66,8 @@ void DoubtPins(std::vector<PageTerm>& terms, double cap, const Rules::Tables& ta
   for (std::size_t i = 0; i < terms.size(); ++i) {
     const auto designator =
         terms[i].term.kind == TermKind::kDesignator ? ParseDesignator(terms[i].term.text, tables) : std::nullopt;
-    if (designator && designator->assembly.empty() && IsPinLetter(designator->letters)) {
+    if (designator && designator->assembly.empty() && IsPinLetter(designator->letters) &&
+        std::stoi(designator->number) <= kMostPins) {
       by_letter[designator->letters].push_back({i, std::stoi(designator->number)});
     }
   }

@@ -1,11 +1,8 @@
 #include "reading/line_reader.h"
 
-#include "reading/trust.h"
 #include "reading/word_choice.h"
 
 #include <algorithm>
-#include <cstddef>
-#include <optional>
 #include <utility>
 
 namespace benchleaf {
@@ -42,8 +39,8 @@ const Token* Partner(const Token& token, const std::vector<Token>& others) {
 }
 
 // How far to trust a token of one reader, of which the other has read `others` on the same line.
-double TrustIn(const Token& token, ReaderKind reader, const std::vector<Token>& others,
-               const std::optional<std::size_t>& components, bool one_token) {
+double TrustIn(const Token& token, ReaderKind reader, const std::vector<Token>& others, const StringLook& look,
+               bool whole) {
   Evidence evidence;
   evidence.reader = reader;
   evidence.confidence = token.confidence;
@@ -54,8 +51,9 @@ double TrustIn(const Token& token, ReaderKind reader, const std::vector<Token>& 
     evidence.other_confidence = partner->confidence;
   }
   evidence.designator_form = HasDesignatorForm(token.text);
-  evidence.broken = !components;
-  evidence.a_letter_each = one_token && components == token.text.size();
+  evidence.characters = token.text.size();
+  evidence.whole = whole;
+  evidence.look = look;
   return Trust(evidence);
 }
 
@@ -82,7 +80,7 @@ Result<std::unique_ptr<LineReader>> LineReader::Create(const std::filesystem::pa
   return std::unique_ptr<LineReader>(new LineReader(std::move(*general), std::move(*lettering)));
 }
 
-std::vector<Token> LineReader::Read(const GreyImage& line, std::optional<std::size_t> components) {
+std::vector<Token> LineReader::Read(const GreyImage& line, const StringLook& look) {
   // The reader for drawings comes first: it is the quicker one, and knows scraps.
   const std::vector<Token> lettering = lettering_->ReadLine(line);
   if (lettering.size() == 1 && lettering.front().text == kNoText && lettering.front().confidence >= kSurelyNoText) {
@@ -98,13 +96,13 @@ std::vector<Token> LineReader::Read(const GreyImage& line, std::optional<std::si
   const std::vector<Token> general = general_->ReadLine(line);
   for (const Token& token : general) {
     Token trusted = token;
-    trusted.confidence = TrustIn(token, ReaderKind::kGeneral, lettering, components, general.size() == 1);
+    trusted.confidence = TrustIn(token, ReaderKind::kGeneral, lettering, look, general.size() == 1);
     tokens.push_back(std::move(trusted));
   }
   for (const Token& token : lettering) {
     if (token.text != kNoText && !Holds(general, token)) {
       Token trusted = token;
-      trusted.confidence = TrustIn(token, ReaderKind::kLettering, general, components, lettering.size() == 1);
+      trusted.confidence = TrustIn(token, ReaderKind::kLettering, general, look, lettering.size() == 1);
       tokens.push_back(std::move(trusted));
     }
   }

@@ -4,14 +4,13 @@
 #define BENCHLEAF_SRC_READING_LINE_READER_H_
 
 #include "reading/recognizer.h"
+#include "reading/trust.h"
 
 #include "benchleaf/core/image.h"
 #include "benchleaf/core/result.h"
 
-#include <cstddef>
 #include <filesystem>
 #include <memory>
-#include <optional>
 #include <vector>
 
 namespace benchleaf {
@@ -22,10 +21,10 @@ class LineReader {
   // Fails with kMissing when a model is not there.
   static Result<std::unique_ptr<LineReader>> Create(const std::filesystem::path& config);
 
-  // One line of upright text with a light border, cut from a string of so many components; none when it is made of
-  // fragments. Nothing for ink that is no lettering. Tokens of the two readers may claim one place with different
-  // texts; a token's confidence is the chance that its text is right.
-  std::vector<Token> Read(const GreyImage& line, std::optional<std::size_t> components);
+  // One line of upright text with a light border, cut from a string of that look. Nothing for ink that is no lettering.
+  // Tokens of the two readers may claim one place with different texts; a token's confidence is the chance that its
+  // text is right.
+  std::vector<Token> Read(const GreyImage& line, const StringLook& look);
 
   // The reader for lettering of all kinds.
   Recognizer& general() { return *general_; }

@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cstddef>
 #include <iterator>
-#include <optional>
 #include <utility>
 
 namespace benchleaf {
@@ -19,9 +18,8 @@ constexpr std::size_t kPhraseLettersOfAPageOfText = 8;
 // The words of a string, some of them rivals for one place; nothing where its ink is no lettering.
 std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, LineReader& reader) {
   const StringCrop crop = CutString(page, string, turn);
-  const auto letters = string.broken ? std::nullopt : std::optional(string.letters);
   std::vector<Word> words;
-  for (Token& token : reader.Read(crop.image, letters)) {
+  for (Token& token : reader.Read(crop.image, LookOf(page, string))) {
     words.push_back({std::move(token.text), ToLevel(crop, token.box), turn, token.confidence, WordOrigin::kString, {}});
   }
   return words;
@@ -76,6 +74,11 @@ bool IsInAWord(const TextString& string, const std::vector<Word>& words) {
 }
 
 }  // namespace
+
+StringLook LookOf(const CleanPage& page, const TextString& string) {
+  const double cap = std::max(1.0, page.measures.cap_height_px);
+  return {string.broken, string.standing, string.letters, string.length() / cap, string.breadth() / cap};
+}
 
 std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
   std::vector<Word> words;

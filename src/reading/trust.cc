@@ -9,8 +9,8 @@ namespace {
 
 // Printed by fit-trust.
 constexpr std::array<double, kTrustFeatures> kWeights = {
-    -3.874, 0.479,  -2.516, 1.046, 2.445, 0.627, 0.436, -0.117,
-    0.159,  -1.848, -0.242, 0.462, 1.547, 0.530, 0.234, -0.655,
+    -1.885, 0.566, -1.517, 1.154, 1.236, 0.607,  -0.985, -0.297, 0.129,  -3.689, -0.548,
+    -1.102, 1.842, 0.244,  0.087, 0.275, -0.482, 1.159,  -1.349, -0.322, -4.289, -2.485,
 };
 
 // Readers say 0 and 1 of what they are only fairly sure of.
@@ -18,6 +18,18 @@ double LogOdds(double confidence) {
   const double p = std::clamp(confidence, 0.02, 0.99);
   return std::log(p / (1 - p));
 }
+
+// How far the space that a character has lies from the usual, as a logarithm.
+double OddPitch(const Evidence& evidence) {
+  constexpr double kUsual = 0.75;  // of the letters' height
+  if (evidence.look.length <= 0 || evidence.look.breadth <= 0 || evidence.characters == 0) {
+    return 0;
+  }
+  const double pitch = evidence.look.length / evidence.look.breadth / static_cast<double>(evidence.characters);
+  return std::abs(std::log(pitch / kUsual));
+}
+
+double OddBreadth(const StringLook& look) { return look.breadth > 0 ? std::abs(std::log(look.breadth)) : 0; }
 
 }  // namespace
 
@@ -30,6 +42,10 @@ std::array<double, kTrustFeatures> TrustFeatures(const Evidence& evidence) {
   const bool different = evidence.other == OtherReading::kDifferent;
   const bool scrap = evidence.other == OtherReading::kScrap;
   const bool alone = evidence.other == OtherReading::kNothing;
+  const StringLook& look = evidence.look;
+  const bool a_letter_each = evidence.whole && !look.broken && look.letters == evidence.characters;
+  // Two characters are what scraps of symbols and the ends of longer texts are taken for.
+  const bool short_designator = evidence.designator_form && evidence.characters == 2;
   return {
       when(general, 1),
       when(general, own),
@@ -44,9 +60,15 @@ std::array<double, kTrustFeatures> TrustFeatures(const Evidence& evidence) {
       when(scrap, other),
       when(alone && !general, 1),
       when(evidence.designator_form, 1),
-      when(evidence.broken, 1),
-      when(evidence.a_letter_each, 1),
-      when(evidence.a_letter_each && same, 1),
+      when(look.broken, 1),
+      when(a_letter_each, 1),
+      when(a_letter_each && same, 1),
+      when(look.standing, 1),
+      when(short_designator, 1),
+      when(short_designator && !general && !same, 1),
+      when(different && !general, 1),
+      when(evidence.whole && evidence.designator_form, OddPitch(evidence)),
+      OddBreadth(look),
   };
 }
 

@@ -116,6 +116,12 @@ TEST(ExtractSightings, LeavesNamesOfPinsAlone) {
   EXPECT_THAT(Drawn({"V1/6AU6"}), ElementsAre("designator V1", "tube 6AU6"));
 }
 
+TEST(ExtractSightings, TakesARowOfConnectorsForNoPins) {
+  EXPECT_THAT(
+      Drawn({"P101", "P102", "P103", "P104", "P105"}),
+      ElementsAre("designator P101", "designator P102", "designator P103", "designator P104", "designator P105"));
+}
+
 TEST(ExtractSightings, LeavesAlignmentPointsAlone) {
   EXPECT_THAT(Drawn({"ALIGNMENT POINTS", "A1     A2     R5"}), ElementsAre("designator R5"));
 }

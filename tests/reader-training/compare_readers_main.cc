@@ -29,8 +29,9 @@ constexpr const char* kUsage =
     "compare-readers MODEL_FOLDER dev|practice|seen|unseen\n"
     "Reads crops of the outside sheets of one half, or of practice sheets in letterings of the training or in the one\n"
     "that was kept from it, with the general model and with MODEL_FOLDER/lettering.traineddata. Columns: page, grade,\n"
-    "lying or standing, components (0: broken), truth (~: no text, ?: part of a text, or several), then text and\n"
-    "confidence of general at 32 px, lettering at 32 px, general at 26 px, lettering at 26 px.\n";
+    "lying or standing, components (0: broken), length and breadth in capital heights, truth (~: no text, ?: part of "
+    "a\n"
+    "text, or several), then text and confidence of either reader.\n";
 
 template <class T>
 T OrThrow(Result<T> result) {
@@ -83,21 +84,16 @@ void Run(const std::vector<std::string>& arguments) {
   }
   const std::unique_ptr<Recognizer> general = OrThrow(Recognizer::CreateGeneral());
   const std::unique_ptr<Recognizer> lettering = OrThrow(Recognizer::CreateForLettering(arguments[0]));
-  constexpr double kSmallerPx = 26;
   for (const Sheet& sheet : Sheets(arguments[1])) {
     for (const Grade grade : {Grade::kMild, Grade::kMedium, Grade::kSevere}) {
       const scanmaker::ScannedPage page = scanmaker::DegradeMade(sheet.page, grade, sheet.seed);
       const std::vector<LineCrop> crops = CropsOf(page);
-      const std::vector<LineCrop> smaller = CropsOf(page, kSmallerPx);
-      for (std::size_t i = 0; i < crops.size(); ++i) {
-        const LineCrop& crop = crops[i];
-        std::printf("%s\t%s\t%s\t%zu\t%s", sheet.name.c_str(), std::string(scanmaker::Name(grade)).c_str(),
-                    crop.standing ? "standing" : "lying", crop.broken ? 0 : crop.members,
-                    crop.text.value_or("?").c_str());
+      for (const LineCrop& crop : crops) {
+        std::printf("%s\t%s\t%s\t%zu\t%.2f\t%.2f\t%s", sheet.name.c_str(), std::string(scanmaker::Name(grade)).c_str(),
+                    crop.look.standing ? "standing" : "lying", crop.look.broken ? 0 : crop.look.letters,
+                    crop.look.length, crop.look.breadth, crop.text.value_or("?").c_str());
         PrintReading(*general, crop.image);
         PrintReading(*lettering, crop.image);
-        PrintReading(*general, smaller[i].image);
-        PrintReading(*lettering, smaller[i].image);
         std::printf("\n");
       }
     }

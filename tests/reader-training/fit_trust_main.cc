@@ -46,14 +46,19 @@ std::vector<std::string> Fields(const std::string& line) {
 
 // One example of each reader that gave a text.
 void AddExamples(const std::vector<std::string>& fields, std::vector<Example>& examples) {
-  constexpr std::size_t kMembers = 3;
-  constexpr std::size_t kTruth = 4;
-  constexpr std::size_t kGeneral = 5;
-  constexpr std::size_t kLettering = 7;
+  constexpr std::size_t kTurn = 2;
+  constexpr std::size_t kLetters = 3;
+  constexpr std::size_t kLength = 4;
+  constexpr std::size_t kBreadth = 5;
+  constexpr std::size_t kTruth = 6;
+  constexpr std::size_t kGeneral = 7;
+  constexpr std::size_t kLettering = 9;
   if (fields.size() <= kLettering + 1) {
     throw std::runtime_error("a line has too few columns");
   }
-  const std::size_t members = std::stoul(fields[kMembers]);
+  const std::size_t letters = std::stoul(fields[kLetters]);
+  const StringLook look = {letters == 0, fields[kTurn] == "standing", letters, std::stod(fields[kLength]),
+                           std::stod(fields[kBreadth])};
   for (const auto& [own, other] : {std::pair(kGeneral, kLettering), std::pair(kLettering, kGeneral)}) {
     const std::string& text = fields[own];
     const std::string& rival = fields[other];
@@ -69,8 +74,9 @@ void AddExamples(const std::vector<std::string>& fields, std::vector<Example>& e
                                         : OtherReading::kDifferent;
     evidence.other_confidence = std::stod(fields[other + 1]);
     evidence.designator_form = HasDesignatorForm(text);
-    evidence.broken = members == 0;
-    evidence.a_letter_each = text.size() == members;
+    evidence.characters = text.size();
+    evidence.whole = text.find(' ') == std::string::npos;
+    evidence.look = look;
     examples.push_back({TrustFeatures(evidence), text == fields[kTruth]});
   }
 }

@@ -1,5 +1,7 @@
 #include "reader-training/line_crops.h"
 
+#include "reading/string_reading.h"
+
 #include "benchleaf/clean/clean_page.h"
 #include "benchleaf/core/geometry.h"
 
@@ -71,7 +73,7 @@ std::vector<LineCrop> PhraseCropsOf(const scanmaker::ScannedPage& page) {
   for (const TextString& phrase : FindStrings(clean, kPhraseGaps)) {
     const std::optional<std::string> text = PhraseIn(ToScan(clean.frame, phrase.box), page.truth.terms);
     if (phrase.members.size() >= kPhraseLetters && text) {
-      crops.push_back({.image = CutString(clean, phrase, 0).image, .text = text, .members = phrase.members.size()});
+      crops.push_back({.image = CutString(clean, phrase, 0).image, .text = text, .look = LookOf(clean, phrase)});
     }
   }
   return crops;
@@ -93,9 +95,7 @@ std::vector<LineCrop> CropsOf(const scanmaker::ScannedPage& page, double cap_px)
     } else if (match.scrap) {
       crop.text = kNoText;
     }
-    crop.standing = string.standing;
-    crop.broken = string.broken;
-    crop.members = string.letters;
+    crop.look = LookOf(clean, string);
     crops.push_back(std::move(crop));
   }
   return crops;

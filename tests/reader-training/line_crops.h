@@ -4,12 +4,12 @@
 #define BENCHLEAF_TESTS_READER_TRAINING_LINE_CROPS_H_
 
 #include "reading/recognizer.h"
+#include "reading/trust.h"
 #include "scan-maker/made_page.h"
 
 #include "benchleaf/clean/clean_page.h"
 #include "benchleaf/core/image.h"
 
-#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -21,9 +21,7 @@ struct LineCrop {
   // kNoText for ink that is no lettering; nothing for strings that hold only part of a text, or more than one: nobody
   // can say what should be read there.
   std::optional<std::string> text;
-  bool standing = false;
-  bool broken = false;      // made of fragments that only closeness joins
-  std::size_t members = 0;  // components
+  StringLook look;
 };
 
 // The strings that the program finds on the page, each cut out upright with capitals `cap_px` high.

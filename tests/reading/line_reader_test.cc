@@ -7,6 +7,7 @@
 
 #include <gtest/gtest.h>
 
+#include <cstddef>
 #include <filesystem>
 #include <memory>
 #include <string>
@@ -31,6 +32,15 @@ GreyImage Line(const std::string& text, scanmaker::Lettering lettering) {
   return sheet.Take("", "").image;
 }
 
+// What a lying string of that many letters looks like.
+StringLook Lettered(std::size_t letters) {
+  StringLook look;
+  look.letters = letters;
+  look.length = 0.87 * static_cast<double>(letters);
+  look.breadth = 1;
+  return look;
+}
+
 class LineReading : public testing::Test {
  protected:
   static void SetUpTestSuite() {
@@ -47,7 +57,7 @@ std::unique_ptr<LineReader> LineReading::reader_;
 
 TEST_F(LineReading, ReadsDrawingsLetteringSurely) {
   for (const std::string text : {"R12", "C104", "V3"}) {
-    const std::vector<Token> tokens = reader_->Read(Line(text, scanmaker::Lettering::kSimplex), text.size());
+    const std::vector<Token> tokens = reader_->Read(Line(text, scanmaker::Lettering::kSimplex), Lettered(text.size()));
     ASSERT_FALSE(tokens.empty()) << text;
     EXPECT_EQ(tokens.front().text, text);
     EXPECT_GT(tokens.front().confidence, 0.8) << text;
@@ -60,16 +70,16 @@ TEST_F(LineReading, SeesNoTextInAScrapOfASymbol) {
     sheet.Line(20 + 20 * i, 44, 30 + 20 * i, 16, 4);
     sheet.Line(30 + 20 * i, 16, 40 + 20 * i, 44, 4);
   }
-  for (const Token& token : reader_->Read(sheet.Take("", "").image, 1)) {
+  for (const Token& token : reader_->Read(sheet.Take("", "").image, Lettered(1))) {
     EXPECT_LT(token.confidence, 0.5) << token.text;
   }
 }
 
 TEST_F(LineReading, ReadsNothingSurelyOnAnEmptyLine) {
-  for (const Token& token : reader_->Read(GreyImage(kWidth, kHeight), 1)) {
+  for (const Token& token : reader_->Read(GreyImage(kWidth, kHeight), Lettered(1))) {
     EXPECT_LT(token.confidence, 0.3) << token.text;
   }
-  EXPECT_TRUE(reader_->Read(GreyImage(), 0).empty());
+  EXPECT_TRUE(reader_->Read(GreyImage(), StringLook{}).empty());
 }
 
 TEST(LineReader, NamesTheModelThatIsMissing) {

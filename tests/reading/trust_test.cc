@@ -12,6 +12,9 @@ Evidence Designator(ReaderKind reader, double confidence, OtherReading other, do
   evidence.other = other;
   evidence.other_confidence = other_confidence;
   evidence.designator_form = true;
+  evidence.characters = 3;
+  evidence.whole = true;
+  evidence.look = {.broken = false, .standing = false, .letters = 3, .length = 2.25, .breadth = 1};
   return evidence;
 }
 
@@ -35,7 +38,7 @@ TEST(Trust, IsHighestWhereBothAgreeAndLowestWhereTheOtherSeesNoText) {
   const double alone = Trust(Designator(ReaderKind::kGeneral, 0.9, OtherReading::kNothing, 0));
   const double scrap = Trust(Designator(ReaderKind::kGeneral, 0.9, OtherReading::kScrap, 0.85));
   EXPECT_GT(agreed, 0.9) << "agreement of two readers that err differently is nearly proof";
-  EXPECT_LT(alone, 0.6);
+  EXPECT_LT(alone, agreed);
   EXPECT_LT(scrap, alone);
 }
 
@@ -49,6 +52,16 @@ TEST(Trust, IsHigherForTextsOfADesignatorsForm) {
   const double designator = Trust(evidence);
   evidence.designator_form = false;
   EXPECT_GT(designator, Trust(evidence)) << "chance seldom makes a designator";
+}
+
+TEST(Trust, IsLowWhereTheStringHasNotTheShapeOfItsText) {
+  Evidence evidence = Designator(ReaderKind::kLettering, 0.8, OtherReading::kDifferent, 0.3);
+  const double fitting = Trust(evidence);
+  evidence.look.length = 4.5;
+  EXPECT_LT(Trust(evidence), 0.5 * fitting) << "three characters are not so long: a part of a symbol, or of two lines";
+  evidence.look.length = 4.5;
+  evidence.look.breadth = 2;
+  EXPECT_LT(Trust(evidence), fitting) << "twice the page's lettering";
 }
 
 }  // namespace
