@@ -1,0 +1,25 @@
+// The steps of reading that a benchmark can leave out, one at a time, to tell what each is worth.
+
+#ifndef BENCHLEAF_CLEAN_PAGE_STEPS_H_
+#define BENCHLEAF_CLEAN_PAGE_STEPS_H_
+
+namespace benchleaf {
+
+// Every step is done unless a benchmark says otherwise.
+struct PageSteps {
+  bool surroundings = true;      // what is no part of the page is painted over
+  bool even_ground = true;       // the page is divided by its own ground
+  bool deskew = true;            // skew is taken out
+  bool lines = true;             // straight lines are taken out before strings are looked for
+  bool mending = true;           // ink that a taken line had in common with a letter is put back
+  bool standing = true;          // standing strings are read
+  bool broken = true;            // blobs of fragments are read, too
+  bool own_ink = true;           // foreign ink is blanked in a string's crop
+  bool contrast = true;          // a crop's grey is stretched
+  bool lettering_reader = true;  // the reader for the lettering of drawings is asked
+  bool trust = true;             // what two readers say is weighed; otherwise the surer one by its own word is believed
+};
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_CLEAN_PAGE_STEPS_H_
