@@ -71,18 +71,21 @@ Native MeasureNative(const GreyImage& even, double expected_cap) {
 
 }  // namespace
 
-CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation) {
+CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation, const PageSteps& steps) {
   CleanPage page;
+  page.steps = steps;
   page.frame.scan_width = image.width;
   page.frame.scan_height = image.height;
   page.frame.dpi = dpi;
   page.frame.orientation = orientation;
 
   const double expected = ExpectedCap(image, dpi);
-  GreyImage level =
-      WithEvenGround(Turned(WithoutSurroundings(image), orientation), static_cast<int>(std::lround(3.5 * expected)));
+  GreyImage level = Turned(steps.surroundings ? WithoutSurroundings(image) : image, orientation);
+  if (steps.even_ground) {
+    level = WithEvenGround(std::move(level), static_cast<int>(std::lround(3.5 * expected)));
+  }
   const Native native = MeasureNative(level, expected);
-  page.frame.skew_degrees = native.skew_degrees;
+  page.frame.skew_degrees = steps.deskew ? native.skew_degrees : 0;
   const double largest = std::sqrt(kMostLevelPx / (1.0 * level.width * level.height));
   const double scale = std::min(std::clamp(kLevelCapPx / native.cap, 0.4, 3.0), largest);
   // A little more or less than the wanted height reads as well; scaling would only blur it.
@@ -104,10 +107,14 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation) {
   const double cap = page.measures.cap_height_px;
   LineSplit split =
       SplitLines(page.ink, static_cast<int>(std::lround(2.2 * cap)), 5, static_cast<int>(std::lround(0.28 * cap)) + 4);
-  MendLetters(page.ink, cap, split);
+  if (!steps.lines) {
+    split.rest = page.ink;
+  } else if (steps.mending) {
+    MendLetters(page.ink, cap, split);
+  }
   page.grey = std::move(level);
   page.components = FindComponents(split.rest);
-  if (RubOutCalloutLines(page.components, cap, split.rest)) {
+  if (steps.callout_lines && RubOutCalloutLines(page.components, cap, split.rest)) {
     page.components = FindComponents(split.rest);
   }
   page.measures.cap_height_px = EstimateCapHeight(page.components, cap);

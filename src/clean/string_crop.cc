@@ -104,14 +104,16 @@ StringCrop CutString(const CleanPage& page, const TextString& string, int turn, 
     }
   }
   GreyImage cut = Crop(page.grey, crop.source);
-  for (int y = 0; y < cut.height; ++y) {
+  for (int y = 0; y < cut.height && page.steps.own_ink; ++y) {
     for (int x = 0; x < cut.width; ++x) {
       if (own.row(y)[x] == 0 && (keep.row(y)[x] == 0 || TouchesInk(page.ink, crop.source.x + x, crop.source.y + y))) {
         cut.row(y)[x] = 255;
       }
     }
   }
-  StretchContrast(cut);
+  if (page.steps.contrast) {
+    StretchContrast(cut);
+  }
   // Standing text is turned back upright.
   cut = Turned(std::move(cut), (360 - turn) % 360);
   crop.scale = cap_px / cap;

@@ -65,10 +65,11 @@ bool Holds(const std::vector<Token>& tokens, const Token& token) {
 
 }  // namespace
 
-LineReader::LineReader(std::unique_ptr<Recognizer> general, std::unique_ptr<Recognizer> lettering)
-    : general_(std::move(general)), lettering_(std::move(lettering)) {}
+LineReader::LineReader(std::unique_ptr<Recognizer> general, std::unique_ptr<Recognizer> lettering,
+                       const PageSteps& steps)
+    : general_(std::move(general)), lettering_(std::move(lettering)), steps_(steps) {}
 
-Result<std::unique_ptr<LineReader>> LineReader::Create(const std::filesystem::path& config) {
+Result<std::unique_ptr<LineReader>> LineReader::Create(const std::filesystem::path& config, const PageSteps& steps) {
   Result<std::unique_ptr<Recognizer>> general = Recognizer::CreateGeneral();
   if (!general) {
     return tl::unexpected(std::move(general.error()));
@@ -77,12 +78,12 @@ Result<std::unique_ptr<LineReader>> LineReader::Create(const std::filesystem::pa
   if (!lettering) {
     return tl::unexpected(std::move(lettering.error()));
   }
-  return std::unique_ptr<LineReader>(new LineReader(std::move(*general), std::move(*lettering)));
+  return std::unique_ptr<LineReader>(new LineReader(std::move(*general), std::move(*lettering), steps));
 }
 
 std::vector<Token> LineReader::Read(const GreyImage& line, const StringLook& look) {
   // The reader for drawings comes first: it is the quicker one, and knows scraps.
-  const std::vector<Token> lettering = lettering_->ReadLine(line);
+  const std::vector<Token> lettering = steps_.lettering_reader ? lettering_->ReadLine(line) : std::vector<Token>();
   if (lettering.size() == 1 && lettering.front().text == kNoText && lettering.front().confidence >= kSurelyNoText) {
     return {};
   }
@@ -96,13 +97,15 @@ std::vector<Token> LineReader::Read(const GreyImage& line, const StringLook& loo
   const std::vector<Token> general = general_->ReadLine(line);
   for (const Token& token : general) {
     Token trusted = token;
-    trusted.confidence = TrustIn(token, ReaderKind::kGeneral, lettering, look, general.size() == 1);
+    trusted.confidence =
+        !steps_.trust ? token.confidence : TrustIn(token, ReaderKind::kGeneral, lettering, look, general.size() == 1);
     tokens.push_back(std::move(trusted));
   }
   for (const Token& token : lettering) {
     if (token.text != kNoText && !Holds(general, token)) {
       Token trusted = token;
-      trusted.confidence = TrustIn(token, ReaderKind::kLettering, general, look, lettering.size() == 1);
+      trusted.confidence = !steps_.trust ? token.confidence
+                                         : TrustIn(token, ReaderKind::kLettering, general, look, lettering.size() == 1);
       tokens.push_back(std::move(trusted));
     }
   }

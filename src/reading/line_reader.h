@@ -6,6 +6,7 @@
 #include "reading/recognizer.h"
 #include "reading/trust.h"
 
+#include "benchleaf/clean/page_steps.h"
 #include "benchleaf/core/image.h"
 #include "benchleaf/core/result.h"
 
@@ -19,7 +20,7 @@ namespace benchleaf {
 class LineReader {
  public:
   // Fails with kMissing when a model is not there.
-  static Result<std::unique_ptr<LineReader>> Create(const std::filesystem::path& config);
+  static Result<std::unique_ptr<LineReader>> Create(const std::filesystem::path& config, const PageSteps& steps = {});
 
   // One line of upright text with a light border, cut from a string of that look. Nothing for ink that is no lettering.
   // Tokens of the two readers may claim one place with different texts; a token's confidence is the chance that its
@@ -30,9 +31,10 @@ class LineReader {
   Recognizer& general() { return *general_; }
 
  private:
-  LineReader(std::unique_ptr<Recognizer> general, std::unique_ptr<Recognizer> lettering);
+  LineReader(std::unique_ptr<Recognizer> general, std::unique_ptr<Recognizer> lettering, const PageSteps& steps);
   std::unique_ptr<Recognizer> general_;
   std::unique_ptr<Recognizer> lettering_;
+  PageSteps steps_;
 };
 
 }  // namespace benchleaf

@@ -39,10 +39,10 @@ Result<std::string> ReadingFingerprint(const std::filesystem::path& config) {
 
 class PageReader::Impl {
  public:
-  explicit Impl(std::unique_ptr<LineReader> reader) : reader_(std::move(reader)) {}
+  Impl(std::unique_ptr<LineReader> reader, const PageSteps& steps) : reader_(std::move(reader)), steps_(steps) {}
 
   PageReading Read(const RasterPage& raster, ReadingMode mode) {
-    CleanPage page = MakeCleanPage(raster.image, raster.dpi, 0);
+    CleanPage page = MakeCleanPage(raster.image, raster.dpi, 0, steps_);
     PageReading reading;
     if (mode == ReadingMode::kPlain) {
       reading.words = ReadWhole(page, reader_->general());
@@ -50,7 +50,7 @@ class PageReader::Impl {
       const int orientation = FindOrientation(page, reader_->general());
       if (orientation != 0) {
         page = {};  // a fold-out must not be held twice
-        page = MakeCleanPage(raster.image, raster.dpi, orientation);
+        page = MakeCleanPage(raster.image, raster.dpi, orientation, steps_);
       }
       reading.words = ReadStrings(page, *reader_);
     }
@@ -64,17 +64,18 @@ class PageReader::Impl {
 
  private:
   std::unique_ptr<LineReader> reader_;
+  PageSteps steps_;
 };
 
 PageReader::PageReader(std::unique_ptr<Impl> impl) : impl_(std::move(impl)) {}
 PageReader::~PageReader() = default;
 
-Result<std::unique_ptr<PageReader>> PageReader::Create(const std::filesystem::path& config) {
-  Result<std::unique_ptr<LineReader>> reader = LineReader::Create(config);
+Result<std::unique_ptr<PageReader>> PageReader::Create(const std::filesystem::path& config, const PageSteps& steps) {
+  Result<std::unique_ptr<LineReader>> reader = LineReader::Create(config, steps);
   if (!reader) {
     return tl::unexpected(std::move(reader.error()));
   }
-  return std::unique_ptr<PageReader>(new PageReader(std::make_unique<Impl>(std::move(*reader))));
+  return std::unique_ptr<PageReader>(new PageReader(std::make_unique<Impl>(std::move(*reader), steps)));
 }
 
 Result<PageReading> PageReader::Read(const RasterPage& page, ReadingMode mode) {

@@ -87,7 +87,8 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
   };
   std::vector<bool> in_phrase(page.components.items.size(), false);
   for (const TextString& phrase : FindStrings(page, kPhraseGaps)) {
-    if (phrase.members.size() >= (IsPageOfText(page) ? kPhraseLettersOfAPageOfText : kPhraseLetters)) {
+    if (page.steps.phrases &&
+        phrase.members.size() >= (IsPageOfText(page) ? kPhraseLettersOfAPageOfText : kPhraseLetters)) {
       add(ReadOne(page, phrase, 0, reader));
       for (const std::size_t member : phrase.members) {
         in_phrase[member] = true;
@@ -96,6 +97,9 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
   }
   std::vector<TextString> strings = FindStrings(page, kStringGaps);
   std::erase_if(strings, [&](const TextString& string) {
+    if (string.standing && !page.steps.standing) {
+      return true;
+    }
     return std::all_of(string.members.begin(), string.members.end(), [&](std::size_t m) { return in_phrase[m]; });
   });
   for (const TextString& string : strings) {
@@ -108,7 +112,7 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
       add(ReadStanding(page, string, reader));
     }
   }
-  for (const TextString& string : FindBrokenStrings(page)) {
+  for (const TextString& string : page.steps.broken ? FindBrokenStrings(page) : std::vector<TextString>()) {
     if (!IsReadAlready(string, words)) {
       add(string.standing ? ReadStanding(page, string, reader) : ReadOne(page, string, 0, reader));
     }

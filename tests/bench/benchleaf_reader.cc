@@ -21,8 +21,8 @@ T OrThrow(Result<T> result) {
 
 }  // namespace
 
-BenchleafReader::BenchleafReader()
-    : reader_(OrThrow(PageReader::Create(BENCHLEAF_SOURCE_DIR "/config"))),
+BenchleafReader::BenchleafReader(const PageSteps& steps)
+    : reader_(OrThrow(PageReader::Create(BENCHLEAF_SOURCE_DIR "/config", steps))),
       rules_(OrThrow(Rules::Load(BENCHLEAF_SOURCE_DIR "/config"))) {}
 
 PageSeen BenchleafReader::See(const scanmaker::ScannedPage& page) {

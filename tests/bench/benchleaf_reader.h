@@ -16,7 +16,7 @@ namespace benchleaf::bench {
 class BenchleafReader {
  public:
   // Throws std::runtime_error with benchleaf's own message when it cannot start; so does See.
-  BenchleafReader();
+  explicit BenchleafReader(const PageSteps& steps = {});
 
   PageSeen See(const scanmaker::ScannedPage& page);
   // The two halves of See; the second takes no time.

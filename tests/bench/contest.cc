@@ -6,6 +6,7 @@
 #include <cstdio>
 #include <exception>
 #include <iostream>
+#include <utility>
 
 namespace benchleaf::bench {
 namespace {
@@ -15,6 +16,11 @@ using scanmaker::Grade;
 constexpr const char* kContestUsage =
     "  --grade clean|mild|medium|severe  may be given several times (default mild, medium and severe)\n"
     "  --only bare|benchleaf             one reader only\n"
+    "  --without STEP                    benchleaf leaves out a step: surroundings, even-ground, deskew, lines, "
+    "mending,\n"
+    "                                    callout-lines, phrases, standing, broken, own-ink, contrast, "
+    "lettering-reader,\n"
+    "                                    trust\n"
     "  --verdicts FILE                   list every term missed or seen, and what was read there, as TSV\n"
     "  --json FILE                       write all figures as JSON\n"
     "  --dump DIR                        write the degraded pages as PNG, with truth.jsonl\n";
@@ -26,6 +32,30 @@ Grade GradeNamed(std::string_view name) {
     }
   }
   throw std::invalid_argument("no grade is called " + std::string(name));
+}
+
+bool PageSteps::*StepNamed(std::string_view name) {
+  constexpr std::pair<std::string_view, bool PageSteps::*> kSteps[] = {
+      {"surroundings", &PageSteps::surroundings},
+      {"even-ground", &PageSteps::even_ground},
+      {"deskew", &PageSteps::deskew},
+      {"lines", &PageSteps::lines},
+      {"mending", &PageSteps::mending},
+      {"callout-lines", &PageSteps::callout_lines},
+      {"phrases", &PageSteps::phrases},
+      {"standing", &PageSteps::standing},
+      {"broken", &PageSteps::broken},
+      {"own-ink", &PageSteps::own_ink},
+      {"contrast", &PageSteps::contrast},
+      {"lettering-reader", &PageSteps::lettering_reader},
+      {"trust", &PageSteps::trust},
+  };
+  for (const auto& [step, member] : kSteps) {
+    if (step == name) {
+      return member;
+    }
+  }
+  throw std::invalid_argument("no step is called " + std::string(name));
 }
 
 void Print(const std::string& text) {
@@ -59,6 +89,8 @@ bool Take(std::string_view name, const std::string& value, ContestOptions& optio
   } else if (name == "--only" && (value == "bare" || value == "benchleaf")) {
     options.bare = value == "bare";
     options.benchleaf = value == "benchleaf";
+  } else if (name == "--without") {
+    options.steps.*StepNamed(value) = false;
   } else if (name == "--verdicts") {
     options.verdicts = value;
   } else if (name == "--json") {
@@ -104,7 +136,7 @@ Contest::Contest(const ContestOptions& options)
     bare_.emplace();
   }
   if (options.benchleaf) {
-    benchleaf_.emplace();
+    benchleaf_.emplace(options.steps);
   }
   if (!options.json.empty()) {
     json_.open(options.json);

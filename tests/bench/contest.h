@@ -13,6 +13,8 @@
 #include "scan-maker/degrade.h"
 #include "scan-maker/made_page.h"
 
+#include "benchleaf/clean/page_steps.h"
+
 #include <cstddef>
 #include <cstdint>
 #include <fstream>
@@ -36,6 +38,7 @@ struct ContestOptions {
   bool page_lines = false;  // print a line for each page, too
   bool printed = false;     // benchleaf reads nothing, but is given the words as they were printed
   std::string readings;     // folder of KeptReadings, or empty
+  PageSteps steps;          // that benchleaf does
 };
 
 // The grades that were asked for.

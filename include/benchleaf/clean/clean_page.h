@@ -6,6 +6,7 @@
 
 #include "benchleaf/clean/components.h"
 #include "benchleaf/clean/page_measures.h"
+#include "benchleaf/clean/page_steps.h"
 #include "benchleaf/core/image.h"
 
 #include <cstddef>
@@ -17,6 +18,7 @@ namespace benchleaf {
 inline constexpr double kLevelCapPx = 24;
 
 struct CleanPage {
+  PageSteps steps;
   PageFrame frame;
   PageMeasures measures;
   GreyImage grey;         // the level page, ground near 255
@@ -25,8 +27,8 @@ struct CleanPage {
 };
 
 // `image` is the page as scanned; `dpi` its resolution as claimed, 0 when unknown; `orientation` the clockwise turn
-// (0, 90, 180, 270 degrees) to give it first.
-CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation);
+// (0, 90, 180, 270 degrees) to give it first; `steps` those that are done, here and by all that work on the page.
+CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation, const PageSteps& steps = {});
 
 // A place where text may stand.
 struct TextString {

@@ -12,12 +12,14 @@ struct PageSteps {
   bool deskew = true;            // skew is taken out
   bool lines = true;             // straight lines are taken out before strings are looked for
   bool mending = true;           // ink that a taken line had in common with a letter is put back
+  bool callout_lines = true;     // rings and leaders of callouts are taken off letters that they touch
+  bool phrases = true;           // long rows are read whole
   bool standing = true;          // standing strings are read
   bool broken = true;            // blobs of fragments are read, too
   bool own_ink = true;           // foreign ink is blanked in a string's crop
   bool contrast = true;          // a crop's grey is stretched
   bool lettering_reader = true;  // the reader for the lettering of drawings is asked
-  bool trust = true;             // what two readers say is weighed; otherwise the surer one by its own word is believed
+  bool trust = true;             // what both readers say is weighed; otherwise each is believed as it says itself
 };
 
 }  // namespace benchleaf

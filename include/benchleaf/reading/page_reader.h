@@ -3,6 +3,7 @@
 #ifndef BENCHLEAF_READING_PAGE_READER_H_
 #define BENCHLEAF_READING_PAGE_READER_H_
 
+#include "benchleaf/clean/page_steps.h"
 #include "benchleaf/core/result.h"
 #include "benchleaf/raster/page_source.h"
 #include "benchleaf/reading/page_reading.h"
@@ -26,8 +27,9 @@ Result<std::string> ReadingFingerprint(const std::filesystem::path& config);
 // by several threads.
 class PageReader {
  public:
-  // `config` is the folder with the project's data. Fails with kMissing when a reader's model is not there.
-  static Result<std::unique_ptr<PageReader>> Create(const std::filesystem::path& config);
+  // `config` is the folder with the project's data; `steps` are those of the full way that are done. Fails with
+  // kMissing when a reader's model is not there.
+  static Result<std::unique_ptr<PageReader>> Create(const std::filesystem::path& config, const PageSteps& steps = {});
   ~PageReader();
   PageReader(const PageReader&) = delete;
   PageReader& operator=(const PageReader&) = delete;
