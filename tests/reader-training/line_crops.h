@@ -21,7 +21,7 @@ struct LineCrop {
   // kNoText for ink that is no lettering; nothing for strings that hold only part of a text, or more than one: nobody
   // can say what should be read there.
   std::optional<std::string> text;
-  StringLook look;
+  StringLook look = {};
 };
 
 // The strings that the program finds on the page, each cut out upright with capitals `cap_px` high.
