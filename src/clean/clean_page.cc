@@ -4,7 +4,9 @@
 #include "clean/letter_mending.h"
 #include "clean/lettering_height.h"
 #include "clean/page_edges.h"
+#include "clean/pale_lettering.h"
 #include "clean/text_rows.h"
+#include "clean/white_lettering.h"
 
 #include "benchleaf/pixels/lines.h"
 #include "benchleaf/pixels/operations.h"
@@ -84,9 +86,11 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation) {
   page.ink = Binarized(level, 20, 0.22);
   page.measures.cap_height_px = native_cap * page.frame.scale;
   const double cap = page.measures.cap_height_px;
+  TurnWhiteLettering(cap, level, page.ink);
   LineSplit split =
       SplitLines(page.ink, static_cast<int>(std::lround(2.2 * cap)), 5, static_cast<int>(std::lround(0.28 * cap)) + 4);
   MendLetters(page.ink, cap, split);
+  AddPaleLetters(level, page.ink, cap, split.rest);
   page.grey = std::move(level);
   page.components = FindComponents(split.rest);
   if (RubOutCalloutLines(page.components, cap, split.rest)) {
