@@ -5,7 +5,9 @@
 #include "clean/lettering_height.h"
 #include "clean/page_edges.h"
 #include "clean/page_skew.h"
+#include "clean/pale_lettering.h"
 #include "clean/text_rows.h"
+#include "clean/white_lettering.h"
 
 #include "benchleaf/pixels/lines.h"
 #include "benchleaf/pixels/operations.h"
@@ -105,12 +107,18 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation, con
   page.ink = Binarized(level, 20, 0.22);
   page.measures.cap_height_px = native.cap * page.frame.scale;
   const double cap = page.measures.cap_height_px;
+  if (steps.white) {
+    TurnWhiteLettering(cap, level, page.ink);
+  }
   LineSplit split =
       SplitLines(page.ink, static_cast<int>(std::lround(2.2 * cap)), 5, static_cast<int>(std::lround(0.28 * cap)) + 4);
   if (!steps.lines) {
     split.rest = page.ink;
   } else if (steps.mending) {
     MendLetters(page.ink, cap, split);
+  }
+  if (steps.pale) {
+    AddPaleLetters(level, page.ink, cap, split.rest);
   }
   page.grey = std::move(level);
   page.components = FindComponents(split.rest);

@@ -2,6 +2,8 @@
 
 #include "reading/word_choice.h"
 
+#include "benchleaf/clean/spaced_strings.h"
+
 #include <algorithm>
 #include <cstddef>
 #include <iterator>
@@ -15,9 +17,36 @@ namespace {
 constexpr std::size_t kPhraseLetters = 8;
 constexpr std::size_t kPhraseLettersOfAPageOfText = 8;
 
+// A designator whose letters stand apart, read with the gaps closed; nothing where none stand apart, and for whatever
+// else stands so.
+std::vector<Word> ReadSpaced(const CleanPage& page, const StringCrop& crop, const TextString& string,
+                             LineReader& reader) {
+  constexpr int kLeastClosedPx = 6;
+  constexpr double kReadsWell = 0.8;
+  const GreyImage closed = ClosedUp(crop.image);
+  if (closed.width + kLeastClosedPx > crop.image.width) {
+    return {};
+  }
+  StringLook look = LookOf(page, string);
+  look.length *= static_cast<double>(closed.width - 2 * crop.border) / (crop.image.width - 2 * crop.border);
+  for (Token& token : reader.Read(closed, look)) {
+    if (token.text.size() == string.letters && token.confidence >= kReadsWell && HasDesignatorForm(token.text)) {
+      return {{std::move(token.text), string.box, crop.turn, token.confidence, WordOrigin::kString, {}}};
+    }
+  }
+  return {};
+}
+
 // The words of a string, some of them rivals for one place; nothing where its ink is no lettering.
 std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, LineReader& reader) {
+  constexpr std::size_t kMostSpacedLetters = 5;
   const StringCrop crop = CutString(page, string, turn);
+  if (page.steps.spaced && string.letters >= 2 && string.letters <= kMostSpacedLetters) {
+    std::vector<Word> spaced = ReadSpaced(page, crop, string, reader);
+    if (!spaced.empty()) {
+      return spaced;
+    }
+  }
   std::vector<Word> words;
   for (Token& token : reader.Read(crop.image, LookOf(page, string))) {
     words.push_back({std::move(token.text), ToLevel(crop, token.box), turn, token.confidence, WordOrigin::kString, {}});
@@ -59,6 +88,41 @@ std::vector<Word> ReadStanding(const CleanPage& page, const TextString& string, 
   return BestConfidence(down) > BestConfidence(up) ? down : up;
 }
 
+// Whether a lying string that was read as `words` may be a designator upside down.
+bool MayBeUpended(const CleanPage& page, const TextString& string, const std::vector<Word>& words) {
+  constexpr double kReadsWell = 0.8;
+  constexpr std::size_t kMostLetters = 5;
+  const double cap = page.measures.cap_height_px;
+  return !words.empty() && string.letters >= 2 && string.letters <= kMostLetters && string.breadth() >= 0.7 * cap &&
+         string.breadth() <= 1.4 * cap && BestConfidence(words) < kReadsWell;
+}
+
+// Designators that stand upside down. A few strings from all over the page are tried, and as many more for each
+// designator that turns up beyond doubt.
+std::vector<Word> ReadUpended(const CleanPage& page, const std::vector<TextString>& strings, LineReader& reader) {
+  constexpr std::size_t kSample = 12;
+  constexpr std::size_t kFewestSure = 2;
+  constexpr double kSure = 0.9;
+  const std::size_t stride = std::max<std::size_t>(1, strings.size() / kSample);
+  std::vector<Word> found;
+  std::size_t tried = 0;
+  std::size_t sure = 0;
+  for (std::size_t start = 0; start < stride; ++start) {
+    for (std::size_t i = start; i < strings.size(); i += stride) {
+      if (tried++ >= kSample * (sure + 1)) {
+        return sure >= kFewestSure ? found : std::vector<Word>{};
+      }
+      for (Word& word : ReadOne(page, strings[i], 180, reader)) {
+        if (HasDesignatorForm(word.text)) {
+          sure += word.confidence >= kSure ? 1 : 0;
+          found.push_back(std::move(word));
+        }
+      }
+    }
+  }
+  return sure >= kFewestSure ? found : std::vector<Word>{};
+}
+
 // Whether most of the string already stands in a word that was read well.
 bool IsReadAlready(const TextString& string, const std::vector<Word>& words) {
   constexpr double kReadsWell = 0.85;
@@ -96,17 +160,28 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
     }
   }
   std::vector<TextString> strings = FindStrings(page, kStringGaps);
+  if (page.steps.spaced) {
+    for (const TextString& string : FindSpacedStrings(page, strings)) {
+      add(ReadSpaced(page, CutString(page, string, 0), string, reader));
+    }
+  }
   std::erase_if(strings, [&](const TextString& string) {
     if (string.standing && !page.steps.standing) {
       return true;
     }
     return std::all_of(string.members.begin(), string.members.end(), [&](std::size_t m) { return in_phrase[m]; });
   });
+  std::vector<TextString> perhaps_upended;
   for (const TextString& string : strings) {
     if (!string.standing && IsReadable(page, string)) {
-      add(ReadOne(page, string, 0, reader));
+      std::vector<Word> read = ReadOne(page, string, 0, reader);
+      if (page.steps.upended && MayBeUpended(page, string, read)) {
+        perhaps_upended.push_back(string);
+      }
+      add(std::move(read));
     }
   }
+  add(ReadUpended(page, perhaps_upended, reader));
   for (const TextString& string : strings) {
     if (string.standing && IsReadable(page, string) && !IsReadAlready(string, words)) {
       add(ReadStanding(page, string, reader));

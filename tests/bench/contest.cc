@@ -16,11 +16,9 @@ using scanmaker::Grade;
 constexpr const char* kContestUsage =
     "  --grade clean|mild|medium|severe  may be given several times (default mild, medium and severe)\n"
     "  --only bare|benchleaf             one reader only\n"
-    "  --without STEP                    benchleaf leaves out a step: surroundings, even-ground, deskew, lines, "
-    "mending,\n"
-    "                                    callout-lines, phrases, standing, broken, own-ink, contrast, "
-    "lettering-reader,\n"
-    "                                    trust\n"
+    "  --without STEP                    benchleaf leaves out a step: surroundings, even-ground, deskew, lines,\n"
+    "                                    mending, white, pale, callout-lines, phrases, standing, upended, spaced,\n"
+    "                                    broken, own-ink, contrast, lettering-reader, trust\n"
     "  --verdicts FILE                   list every term missed or seen, and what was read there, as TSV\n"
     "  --json FILE                       write all figures as JSON\n"
     "  --dump DIR                        write the degraded pages as PNG, with truth.jsonl\n";
@@ -41,9 +39,13 @@ bool PageSteps::*StepNamed(std::string_view name) {
       {"deskew", &PageSteps::deskew},
       {"lines", &PageSteps::lines},
       {"mending", &PageSteps::mending},
+      {"white", &PageSteps::white},
+      {"pale", &PageSteps::pale},
       {"callout-lines", &PageSteps::callout_lines},
       {"phrases", &PageSteps::phrases},
       {"standing", &PageSteps::standing},
+      {"upended", &PageSteps::upended},
+      {"spaced", &PageSteps::spaced},
       {"broken", &PageSteps::broken},
       {"own-ink", &PageSteps::own_ink},
       {"contrast", &PageSteps::contrast},

@@ -12,7 +12,7 @@ figures() { # STEP...
 echo "| left out | medium | s/page | severe | s/page |"
 echo "| --- | --- | --- | --- | --- |"
 echo "| nothing |$(figures)"
-for step in surroundings even-ground deskew lines mending callout-lines phrases standing broken own-ink contrast \
-  lettering-reader trust; do
+for step in surroundings even-ground deskew lines mending white pale callout-lines phrases standing \
+  upended spaced broken own-ink contrast lettering-reader trust; do
   echo "| $step |$(figures --without "$step")"
 done
