@@ -52,7 +52,7 @@ Piece Part(const Piece& whole, std::size_t from, std::size_t to) {
   const auto letters = [](const std::string& text) { return std::count_if(text.begin(), text.end(), IsAlnum); };
   const bool all = letters(part.text) == letters(whole.text);
   part.read = all ? whole.read : part.text;
-  part.alternatives = all ? whole.alternatives : std::vector<std::string>{};
+  part.alternatives = all ? whole.alternatives : std::vector<Alternative>{};
   part.box.x = whole.box.x + static_cast<int>(step * static_cast<double>(from));
   part.box.width = static_cast<int>(step * static_cast<double>(to - from));
   return part;
@@ -156,7 +156,8 @@ std::vector<Piece> WithoutLeaders(const std::vector<Piece>& pieces, double cap) 
 
 void JoinByAlternatives(Line& line, const Rules::Tables& tables) {
   for (std::size_t owner = 0; owner < line.pieces.size(); ++owner) {
-    for (const std::string& alternative : line.pieces[owner].alternatives) {
+    for (const Alternative& other : line.pieces[owner].alternatives) {
+      const std::string alternative = other.text;
       if (alternative.find('_') != std::string::npos) {
         continue;  // an underline between words, not a sign within one
       }

@@ -23,7 +23,7 @@ std::vector<Piece> PiecesOf(const PageReading& reading) {
   for (const Word& word : reading.words) {
     Piece piece{PlainText(word.text), word.text, word.box, word.turn, word.confidence, word.origin, {}};
     for (const Alternative& alternative : word.alternatives) {
-      piece.alternatives.push_back(PlainText(alternative.text));
+      piece.alternatives.push_back({PlainText(alternative.text), alternative.confidence});
     }
     if (!piece.text.empty()) {
       pieces.push_back(std::move(piece));

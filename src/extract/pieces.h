@@ -19,7 +19,7 @@ struct Piece {
   int turn = 0;
   double confidence = 0;
   WordOrigin origin = WordOrigin::kString;
-  std::vector<std::string> alternatives;  // plain
+  std::vector<Alternative> alternatives;  // plain
 };
 
 // Pieces side by side, from left to right.

@@ -21,8 +21,6 @@ int NumberIn(std::string_view text) {
   return number;
 }
 
-int NumberOf(const Designator& designator) { return NumberIn(designator.number); }
-
 class Cutter {
  public:
   explicit Cutter(std::vector<ListRow>& rows) : rows_(rows) {}

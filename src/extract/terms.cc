@@ -195,8 +195,8 @@ std::vector<Term> TermsIn(std::string_view plain, const Rules::Tables& tables, c
 std::vector<Term> TermsOf(const Piece& piece, const Rules::Tables& tables, const Surroundings& around) {
   std::vector<Term> terms = TermsIn(piece.text, tables, around);
   const bool doubtful = terms.empty() || (terms.size() == 1 && terms.front().sure < kRepairedBelow);
-  for (const std::string& alternative : piece.alternatives) {
-    const std::string text = Trimmed(alternative);
+  for (const Alternative& alternative : piece.alternatives) {
+    const std::string text = Trimmed(alternative.text);
     if (text.size() < 2) {
       continue;
     }
