@@ -69,7 +69,7 @@ class Groups {
     const std::string key = row.assembly + " " + row.designators.front().letters;
     const auto highest = highest_.find(key);
     return std::max({highest == highest_.end() ? 0 : highest->second * 2, NumberOf(row.designators.front()) * 2,
-                     listed_.at(key)}) +
+                     listed_.at(key) * 2}) +
            kBeyond;
   }
 

@@ -124,7 +124,7 @@ class RowBuilder {
     row.designator_text = text.read;
     row.designator_box = cell.box;
     row.designator_confidence = text.confidence;
-    row.readings = ReadingsOf(line.pieces, cell.from, cell.count);
+    row.readings = ReadingsOf(line.pieces, cell);
     row.assembly = assembly_;
     row.title = title_;
     // The row of an assembly's own part heads the rows of what is on it.
@@ -192,7 +192,7 @@ class RowBuilder {
         row.more_designators = text.substr(head.size());
         row.designator_box = piece.box;
         row.designator_confidence = piece.confidence;
-        row.readings = ReadingsOf(line.pieces, at, 1);
+        row.readings = ReadingsOf(line.pieces, {{}, at, 1, piece.box});
         row.assembly = assembly_;
         row.title = title_;
         std::size_t count = 1;

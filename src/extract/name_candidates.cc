@@ -131,9 +131,19 @@ class Collector {
     return std::find(classes_.begin(), classes_.end(), designator.letters) != classes_.end();
   }
 
+  // Y19 for C19: only the letters were misread.
+  bool HasItsFigures(const Designator& designator) const {
+    const std::string figures = designator.number + designator.suffix;
+    return std::any_of(readings_.begin(), readings_.end(), [&](const Alternative& reading) {
+      const std::string text = Trimmed(reading.text);
+      return text.size() == designator.letters.size() + figures.size() && text.ends_with(figures) &&
+             IsUpper(text.front());
+    });
+  }
+
   bool IsSeen(const Designator& designator) const {
     const std::string text = designator.Text();
-    return readings_.empty() || IsTold(designator) ||
+    return readings_.empty() || IsTold(designator) || HasItsFigures(designator) ||
            std::any_of(readings_.begin(), readings_.end(), [&](const Alternative& reading) {
              const double cost = MisreadingCost(Trimmed(reading.text), text, tables_);
              return cost <= kCostOfACharacter * static_cast<double>(text.size()) &&
@@ -175,9 +185,7 @@ std::vector<NameCandidate> NameCandidates(const ListRow& row, const NearName& ab
       letters.insert(near->designator->letters);
     }
   }
-  if (!collector.classes().empty()) {
-    letters.insert(collector.classes().front());
-  }
+  letters.insert(collector.classes().begin(), collector.classes().end());
   collector.AddReadings(letters);
   collector.AddNumbersNear(above, 1);
   collector.AddNumbersNear(below, -1);

@@ -27,21 +27,35 @@ bool IsShortNumberList(const std::string& text) {
   return IsNumberList(text) && text.find('-') == std::string::npos && end <= kMostFigures;
 }
 
+// Whether these are several numbers of one class that rise.
+bool Rise(const std::vector<Designator>& designators) {
+  const auto falls = [](const Designator& a, const Designator& b) {
+    return a.letters != b.letters || NumberOf(a) >= NumberOf(b);
+  };
+  return designators.size() > 1 &&
+         std::adjacent_find(designators.begin(), designators.end(), falls) == designators.end();
+}
+
 }  // namespace
 
 bool IsNumberList(const std::string& text) {
   return !text.empty() && IsDigit(text.front()) && text.find_first_not_of("0123456789,-ilIOo") == std::string::npos;
 }
 
-std::vector<Alternative> ReadingsOf(const std::vector<Piece>& pieces, std::size_t from, std::size_t count) {
+std::vector<Alternative> ReadingsOf(const std::vector<Piece>& pieces, const DesignatorCell& cell) {
+  constexpr double kRising = 0.8;
+  const std::size_t from = cell.from;
   constexpr std::string_view kJoints = ",-&~/;+=";
-  std::vector<Alternative> readings = {{Joined(pieces, from, count).text, pieces[from].confidence}};
-  if (count > 1) {
+  std::vector<Alternative> readings = {{Joined(pieces, from, cell.count).text, pieces[from].confidence}};
+  if (cell.count > 1) {
     readings.push_back({pieces[from].text, pieces[from].confidence});
   }
   readings.insert(readings.end(), pieces[from].alternatives.begin(), pieces[from].alternatives.end());
   for (Alternative& reading : readings) {
     reading.text = reading.text.substr(0, reading.text.find_first_of(kJoints, 1));
+    if (Rise(cell.designators) && Upper(Trimmed(reading.text)) == cell.designators.front().Text()) {
+      reading.confidence = std::max(reading.confidence, kRising);
+    }
   }
   std::stable_sort(readings.begin(), readings.end(),
                    [](const Alternative& a, const Alternative& b) { return a.confidence > b.confidence; });

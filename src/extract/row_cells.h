@@ -54,8 +54,9 @@ class RowCells {
 // "17,21", its figures perhaps read as strokes.
 bool IsNumberList(const std::string& text);
 
-// What the readers saw of a cell's first designator, surest first: the part in front of a sign that joins another.
-std::vector<Alternative> ReadingsOf(const std::vector<Piece>& pieces, std::size_t from, std::size_t count);
+// What the readers saw of a cell's first designator, surest first: the part in front of a sign that joins another. A
+// cell whose numbers rise was hardly misread, whatever the readers thought of it.
+std::vector<Alternative> ReadingsOf(const std::vector<Piece>& pieces, const DesignatorCell& cell);
 
 }  // namespace benchleaf::extract
 

@@ -136,10 +136,23 @@ class Naming {
     return sure_[at] ? kNoName * std::max(kLeastDoubt, 1 - row.designator_confidence) : kNoName;
   }
 
+  // Whether the sure rows right above and below leave one number between them.
+  bool IsForced(std::size_t at, const Designator& name) const {
+    const NearName above = Near(at, -1);
+    const NearName below = Near(at, 1);
+    const auto next_to = [&](const NearName& near, int distance) {
+      return near.rows == 1 && near.designator->letters == name.letters &&
+             NumberOf(name) - NumberOf(*near.designator) == distance;
+    };
+    return next_to(above, 1) && next_to(below, -1);
+  }
+
   void Settle(std::size_t at, const std::vector<double>& chances) {
     ListRow& row = rows_[places_[at]];
     const auto best = static_cast<std::size_t>(std::max_element(chances.begin(), chances.end()) - chances.begin());
-    if (best == candidates_[at].size() || chances[best] < kLeastLikely || !candidates_[at][best].seen) {
+    const bool named = best < candidates_[at].size() && chances[best] >= kLeastLikely &&
+                       (candidates_[at][best].seen || IsForced(at, candidates_[at][best].designator));
+    if (!named) {
       if (row.designators.size() == 1) {
         row.designators.clear();
       }

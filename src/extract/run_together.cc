@@ -104,6 +104,9 @@ class Cutter {
       designators[at].number.erase(*cut);
       designators[at].sure *= kCut;
       rest.sure *= kCut;
+      if (at == 0) {
+        rows_[row].readings.insert(rows_[row].readings.begin(), {designators.front().Text(), kCut});
+      }
       designators.insert(designators.begin() + static_cast<std::ptrdiff_t>(at) + 1, std::move(rest));
     }
   }
