@@ -30,14 +30,20 @@ bool IsSomethingElse(const std::string& text, const Rules::Tables& tables) {
     return true;
   }
   const auto tube = ParseTubeType(text, tables, TubeContext::kNone);
-  return tube && tube->sure > 0.5;
+  return tube && tube->known;  // an unknown type may as well be a number
+}
+
+// Between groups a scan makes dashes of spaces.
+std::string WithoutDashes(std::string text) {
+  std::erase(text, '-');
+  return text;
 }
 
 // The groups of a number: figures, or a few letters in front of figures ("4822 124 20391", "UHF 10").
 bool AreGroups(const std::vector<Piece>& pieces, std::size_t from, std::size_t count) {
   constexpr std::size_t kMostLetters = 3;
   for (std::size_t i = from; i < from + count; ++i) {
-    const std::string text = Trimmed(pieces[i].text);
+    const std::string text = WithoutDashes(Trimmed(pieces[i].text));
     const bool letters = i == from && text.size() <= kMostLetters && std::all_of(text.begin(), text.end(), IsUpper);
     if (text.empty() || IsValueUnit(text) || !(AllDigits(text) || letters)) {
       return false;
@@ -58,7 +64,7 @@ std::optional<std::string> Code(const std::vector<Piece>& pieces, std::size_t fr
       IsSomethingElse(text, tables) || (count > 1 && !AreGroups(pieces, from, count))) {
     return std::nullopt;
   }
-  return text;
+  return count > 1 ? WithoutDashes(text) : text;
 }
 
 template <class Each>

@@ -3,6 +3,7 @@
 #include "extract/plain_text.h"
 
 #include <algorithm>
+#include <charconv>
 #include <cstddef>
 
 namespace benchleaf::extract {
@@ -39,6 +40,12 @@ std::size_t AssemblyPrefix(std::string_view text) {
 }
 
 }  // namespace
+
+int NumberOf(const Designator& designator) {
+  int number = 0;
+  std::from_chars(designator.number.data(), designator.number.data() + designator.number.size(), number);
+  return number;
+}
 
 bool IsDesignatorClass(std::string_view letters, const Rules::Tables& tables) {
   return tables.designator_classes.find(letters) != tables.designator_classes.end();

@@ -16,15 +16,19 @@ namespace benchleaf::extract {
 struct Designator {
   std::string assembly;  // empty when none is printed
   std::string letters;
-  std::string number;  // 1 to 4 figures, no leading zero unless printed so
-  std::string suffix;  // empty or one capital
-  double sure = 0;     // 0 to 1: how surely a text of this form is a designator
+  std::string number;    // 1 to 4 figures, no leading zero unless printed so
+  std::string suffix;    // empty or one capital
+  double sure = 0;       // 0 to 1: how surely a text of this form is a designator
+  bool between = false;  // not printed: it lies between the ends of a range
 
   std::string Text() const { return assembly + letters + number + suffix; }
 };
 
 // A whole text in capitals as a designator; nothing when it is none.
 std::optional<Designator> ParseDesignator(std::string_view text, const Rules::Tables& tables);
+
+// Its number as a whole number.
+int NumberOf(const Designator& designator);
 
 // Whether the text is the letters of a known class, and nothing else.
 bool IsDesignatorClass(std::string_view letters, const Rules::Tables& tables);

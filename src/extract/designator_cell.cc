@@ -24,10 +24,12 @@ bool IsNumberList(std::string_view text) {
          text.find_first_not_of("0123456789,-") == std::string_view::npos;
 }
 
-// Whether two pieces are numbers of one cell between which a scan lost the comma.
+// Whether two pieces are numbers of one cell between which a scan lost the comma. Behind the letters alone it lost
+// none.
 bool LostComma(const Piece& left, const Piece& right, double cap, const CellColumn& column) {
   return column.right > 0 && right.box.right() < column.right && Gap(left, right) < 1.7 * cap &&
-         IsAlnum(left.text.back()) && IsNumberList(Trimmed(right.text));
+         IsAlnum(left.text.back()) && left.text.find_first_of("0123456789") != std::string::npos &&
+         IsNumberList(Trimmed(right.text));
 }
 
 // Whether two pieces may be parts of one designator cell.
@@ -67,8 +69,9 @@ bool IsSpacedOut(const std::vector<Piece>& pieces, std::size_t from, std::size_t
 std::string CellText(const std::vector<Piece>& pieces, std::size_t from, std::size_t count, double cap,
                      const Rules::Tables& tables, const CellColumn& column) {
   std::string text;
+  const bool spaced_out = IsSpacedOut(pieces, from, from + count - 1, cap, tables);
   for (std::size_t i = from; i < from + count; ++i) {
-    const bool lost = i > from && LostComma(pieces[i - 1], pieces[i], cap, column);
+    const bool lost = i > from && !spaced_out && LostComma(pieces[i - 1], pieces[i], cap, column);
     text += lost ? "," : "";
     const std::string word = ListWord(pieces[i].text);
     text += HasRole(word, ListRole::kRange, tables) ? "-"
@@ -151,14 +154,14 @@ std::optional<DesignatorCell> FromWiderReading(const std::vector<Piece>& pieces,
   const std::size_t count = CellLength(pieces, from, column);
   std::optional<DesignatorCell> widest;
   for (std::size_t i = from; i < from + count; ++i) {
-    for (const auto& [alternative, confidence] : pieces[i].alternatives) {
-      auto designators = ExpandDesignators(WithoutEdges(alternative), tables, RangeStyle::kList);
+    for (const Alternative& alternative : pieces[i].alternatives) {
+      auto designators = ExpandDesignators(WithoutEdges(alternative.text), tables, RangeStyle::kList);
       if (designators && designators->size() > std::max<std::size_t>(1, widest ? widest->designators.size() : 0)) {
         for (Designator& designator : *designators) {
           designator.sure *= kAlternative;
         }
-        widest =
-            DesignatorCell{std::move(*designators), from, count, BoxOfReading(pieces, from, count, i, alternative)};
+        widest = DesignatorCell{std::move(*designators), from, count,
+                                BoxOfReading(pieces, from, count, i, alternative.text)};
       }
     }
   }
@@ -167,8 +170,8 @@ std::optional<DesignatorCell> FromWiderReading(const std::vector<Piece>& pieces,
 
 std::optional<DesignatorCell> FromAlternatives(const std::vector<Piece>& pieces, std::size_t from,
                                                const Rules::Tables& tables) {
-  for (const auto& [alternative, confidence] : pieces[from].alternatives) {
-    if (auto designator = ParseDesignator(Trimmed(alternative), tables)) {
+  for (const Alternative& alternative : pieces[from].alternatives) {
+    if (auto designator = ParseDesignator(Trimmed(alternative.text), tables)) {
       designator->sure *= kAlternative;
       return DesignatorCell{{*designator}, from, 1, pieces[from].box};
     }

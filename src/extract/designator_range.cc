@@ -5,7 +5,6 @@
 #include "extract/value.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cstddef>
 
 namespace benchleaf::extract {
@@ -42,6 +41,12 @@ std::optional<std::vector<Item>> Items(std::string_view text, RangeStyle style) 
   return items;
 }
 
+// C4-8-11 is no range: commas that lost their tails.
+bool HasRunOfDashes(const std::vector<Item>& items) {
+  const auto dashes = [](const Item& a, const Item& b) { return a.joint == '-' && b.joint == '-'; };
+  return std::adjacent_find(items.begin(), items.end(), dashes) != items.end();
+}
+
 // A stroke or ring for the first figure, figures behind it.
 bool BeginsWithStroke(const std::string& item) {
   constexpr std::string_view kStrokes = "iIloO";
@@ -74,12 +79,6 @@ std::optional<Designator> Inherited(const std::string& item, char joint, const D
   return taken;
 }
 
-int NumberOf(const Designator& designator) {
-  int number = 0;
-  std::from_chars(designator.number.data(), designator.number.data() + designator.number.size(), number);
-  return number;
-}
-
 // Adds what lies behind the last designator up to and with `to`. False when the two are no ends of a range.
 bool AddRange(const Designator& to, RangeStyle style, std::vector<Designator>& designators) {
   const Designator from = designators.back();
@@ -103,6 +102,7 @@ bool AddRange(const Designator& to, RangeStyle style, std::vector<Designator>& d
     designators.push_back(to);
     designators.back().number = std::to_string(number);
     designators.back().sure = std::min(from.sure, to.sure) * (number < last ? between : 1);
+    designators.back().between = number < last;
   }
   return true;
 }
@@ -120,6 +120,7 @@ std::optional<std::vector<Designator>> ExpandDesignators(std::string_view plain,
     return std::nullopt;
   }
   std::vector<Designator> designators;
+  const bool dashes_for_commas = style == RangeStyle::kList && HasRunOfDashes(*items);
   for (const Item& item : *items) {
     const Designator* before = designators.empty() ? previous : &designators.back();
     // Behind C2 an "i4" is 14 rather than a part of another class.
@@ -134,7 +135,7 @@ std::optional<std::vector<Designator>> ExpandDesignators(std::string_view plain,
     if (!whole) {
       return std::nullopt;
     }
-    if (designators.empty() || item.joint != '-') {
+    if (designators.empty() || item.joint != '-' || dashes_for_commas) {
       designators.push_back(*whole);
       continue;
     }

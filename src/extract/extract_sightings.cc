@@ -52,6 +52,19 @@ bool CoveredBy(const PageTerm& term, const std::vector<PageTerm>& rows) {
                      [&](const PageTerm& row) { return OverlapOfSmaller(row.box, term.box) > 0.5; });
 }
 
+// Whether a list's word that has a designator's form but names no row is believed. Badly read descriptions are full of
+// such words, so within a row the words before it must speak of a part (SAME AS R4), or it must be read surely.
+bool IsBelieved(const PageTerm& term, const std::vector<extract::ListPageRow>& rows) {
+  if (term.term.kind != TermKind::kDesignator || term.mentioned) {
+    return true;
+  }
+  const bool in_row = std::any_of(rows.begin(), rows.end(), [&](const extract::ListPageRow& row) {
+    return OverlapOfSmaller(row.row.box, term.box) > 0.5;
+  });
+  constexpr double kSure = 0.85;
+  return term.confidence >= (in_row ? kSure : extract::kLeastSureOnDrawings);
+}
+
 // The words of rows that stand for tubes tell of tubes.
 void NoteTubeRows(const std::vector<extract::ListPageRow>& rows, extract::PageSense& sense) {
   for (const extract::ListPageRow& row : rows) {
@@ -98,7 +111,7 @@ std::vector<Sighting> ExtractSightings(const PageReading& reading, const Rules& 
     }
   }
   for (PageTerm& term : extract::TermsOfLines(extract::JoinLines(std::move(upright)), sense, tables)) {
-    if (!CoveredBy(term, row_terms)) {
+    if (!CoveredBy(term, row_terms) && (!list || IsBelieved(term, rows))) {
       term.assembly = list ? AssemblyAt(term.box, rows) : std::string();
       terms.push_back(std::move(term));
     }
@@ -117,7 +130,8 @@ std::vector<Sighting> ExtractSightings(const PageReading& reading, const Rules& 
     sighting.turn = (term.turn - reading.frame.orientation + 360) % 360;
     sighting.confidence = std::clamp(term.confidence, 0.0, 1.0);
     sighting.assembly = list ? std::move(term.assembly) : sense.assembly;
-    if (list || sighting.kind != TermKind::kDesignator || sighting.confidence >= extract::kLeastSureOnDrawings) {
+    const double least = list ? extract::kLeastSureInLists : extract::kLeastSureOnDrawings;
+    if (sighting.kind != TermKind::kDesignator || sighting.confidence >= least) {
       sightings.push_back(std::move(sighting));
     }
   }

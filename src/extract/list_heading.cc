@@ -102,8 +102,8 @@ std::optional<std::string> AssemblyHeading(const Line& line, const Rules::Tables
     return std::nullopt;
   }
   for (std::size_t i = 0; i < std::min(kNear, line.pieces.size()); ++i) {
-    for (const auto& [alternative, confidence] : line.pieces[i].alternatives) {
-      const std::string start = alternative.substr(0, alternative.find('_'));
+    for (const Alternative& alternative : line.pieces[i].alternatives) {
+      const std::string start = alternative.text.substr(0, alternative.text.find('_'));
       if (auto assembly = AnnouncedAssembly(ListWord(start), tables)) {
         return assembly;
       }

@@ -1,11 +1,13 @@
 #include "extract/list_page.h"
 
 #include "extract/designator.h"
+#include "extract/group_members.h"
 #include "extract/list_heading.h"
 #include "extract/list_pieces.h"
 #include "extract/list_table.h"
 #include "extract/part_agreement.h"
 #include "extract/plain_text.h"
+#include "extract/row_naming.h"
 #include "extract/run_together.h"
 
 #include <algorithm>
@@ -59,12 +61,18 @@ std::optional<Piece> AsUpright(const Piece& piece, double cap, const Rules::Tabl
   if (piece.box.height > 2 * cap || piece.box.width > 5 * cap) {
     return std::nullopt;
   }
-  for (const auto& [alternative, confidence] : piece.alternatives) {
-    const std::string text = Trimmed(alternative);
+  if (piece.text.size() == 1 && IsUpper(piece.text.front()) && piece.box.height <= 1.4 * cap) {
+    Piece upright = piece;  // of a designator that is spaced out: the letters of its class
+    upright.turn = 0;
+    upright.confidence *= kDoubt;
+    return upright;
+  }
+  for (const Alternative& alternative : piece.alternatives) {
+    const std::string text = Trimmed(alternative.text);
     const bool shaped = text.size() >= 2 && IsDesignatorClass(Upper(text.substr(0, 1)), tables) && !IsLower(text[1]);
     if (shaped || RepairDesignator(text, tables, LoneStrokes::kAllowSmall)) {
       Piece upright = piece;
-      upright.text = alternative;
+      upright.text = alternative.text;
       upright.turn = 0;
       upright.confidence *= kDoubt;
       return upright;
@@ -73,10 +81,26 @@ std::optional<Piece> AsUpright(const Piece& piece, double cap, const Rules::Tabl
   return std::nullopt;
 }
 
+// The surest of the readings of about one length: a designator's form was preferred while the page was read. It gives
+// way to figures alone, since numbers stand in lists that group designators.
+void TakeSurest(Piece& piece, const Rules::Tables& tables) {
+  for (Alternative& other : piece.alternatives) {
+    const bool same_length = other.text.size() <= piece.text.size() + 1 && piece.text.size() <= other.text.size() + 1;
+    const bool may_give_way =
+        !ParseDesignator(Trimmed(piece.text), tables) || std::all_of(other.text.begin(), other.text.end(), IsDigit);
+    if (same_length && may_give_way && other.confidence > piece.confidence) {
+      std::swap(piece.text, other.text);
+      std::swap(piece.confidence, other.confidence);
+      piece.read = piece.text;
+    }
+  }
+}
+
 // The upright pieces, without leaders, those put together that a reader took apart.
 std::vector<Piece> ListPieces(const PageReading& reading, double cap, const Rules::Tables& tables) {
   std::vector<Piece> upright;
   for (Piece& piece : PiecesOf(reading)) {
+    TakeSurest(piece, tables);
     if (piece.turn == 0) {
       upright.push_back(std::move(piece));
     } else if (auto standing = AsUpright(piece, cap, tables)) {
@@ -92,11 +116,48 @@ std::vector<Piece> ListPieces(const PageReading& reading, double cap, const Rule
   return pieces;
 }
 
+// Numbers that count the rows are no designators, even where some of them read like one: 41, S2, 43.
+void LeaveItemNumbers(std::vector<ListRow>& rows) {
+  std::size_t named = 0;
+  std::size_t figures = 0;
+  for (const ListRow& row : rows) {
+    if (!row.readings.empty()) {
+      const std::string text = Trimmed(row.readings.front().text);
+      ++(std::all_of(text.begin(), text.end(), IsDigit) ? figures : named);
+    }
+  }
+  for (ListRow& row : rows) {
+    if (figures > named) {
+      row.designators.clear();
+      row.designator_text.clear();
+      row.readings.clear();
+    }
+  }
+}
+
+// Names the rows of all tables together: those abreast go on from each other.
+void NameTogether(std::vector<TableRows>& page, const Rules::Tables& tables) {
+  std::vector<ListRow> rows;
+  for (TableRows& table : page) {
+    std::move(table.rows.begin(), table.rows.end(), std::back_inserter(rows));
+  }
+  CutRunTogether(rows);
+  NameRows(rows, tables);
+  SettleGroups(rows);
+  auto next = rows.begin();
+  for (TableRows& table : page) {
+    for (ListRow& row : table.rows) {
+      row = std::move(*next++);
+    }
+  }
+}
+
 }  // namespace
 
 std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::Tables& tables, std::string& assembly) {
   const double cap = CapHeight(reading);
   std::vector<ListPageRow> rows;
+  std::vector<TableRows> page;
   std::string in_force = assembly;
   std::size_t lines = 0;
   for (const ListBand& band : FindTables(ListPieces(reading, cap, tables), cap, tables)) {
@@ -107,14 +168,16 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
     }
     for (const ListTable& table : band.tables) {
       lines += table.lines.size();
-      TableRows table_rows = RowsOf(table, cap, tables, in_force);
-      CutRunTogether(table_rows.rows);
-      RepairByNumbering(table_rows.rows, tables);
-      std::vector<RowFields> fields = FieldsOf(table_rows, cap, tables);
-      AgreeOnParts(table_rows.rows, fields);
-      for (std::size_t i = 0; i < fields.size(); ++i) {
-        rows.push_back({std::move(table_rows.rows[i]), std::move(fields[i])});
-      }
+      page.push_back(RowsOf(table, cap, tables, in_force));
+      LeaveItemNumbers(page.back().rows);
+    }
+  }
+  NameTogether(page, tables);
+  for (TableRows& table : page) {
+    std::vector<RowFields> fields = FieldsOf(table, cap, tables);
+    AgreeOnParts(table.rows, fields);
+    for (std::size_t i = 0; i < fields.size(); ++i) {
+      rows.push_back({std::move(table.rows[i]), std::move(fields[i])});
     }
   }
   if (!IsList(rows, lines, IsScattered(reading.measures))) {

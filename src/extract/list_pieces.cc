@@ -156,7 +156,8 @@ std::vector<Piece> WithoutLeaders(const std::vector<Piece>& pieces, double cap) 
 
 void JoinByAlternatives(Line& line, const Rules::Tables& tables) {
   for (std::size_t owner = 0; owner < line.pieces.size(); ++owner) {
-    for (const auto& [alternative, confidence] : line.pieces[owner].alternatives) {
+    for (const Alternative& other : line.pieces[owner].alternatives) {
+      const std::string alternative = other.text;
       if (alternative.find('_') != std::string::npos) {
         continue;  // an underline between words, not a sign within one
       }

@@ -4,9 +4,9 @@
 #include "extract/list_words.h"
 #include "extract/part_number.h"
 #include "extract/plain_text.h"
+#include "extract/row_cells.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cstddef>
 #include <cstdlib>
 #include <optional>
@@ -15,16 +15,14 @@
 namespace benchleaf::extract {
 namespace {
 
-constexpr double kColumnReach = 4;       // capital heights from the column's edge within which its cells begin
 constexpr double kNextLineWithin = 2.6;  // capital heights between a row's lines, from top to top less one height
 
 // Builds rows line by line. Knows what the row above needs: whether its designators go on, whether it may grow.
 class RowBuilder {
  public:
   RowBuilder(const ListTable& table, double cap, const Rules::Tables& tables, std::string& assembly)
-      : table_(table), cap_(cap), tables_(tables), assembly_(assembly) {
+      : table_(table), cap_(cap), tables_(tables), assembly_(assembly), cells_(table, cap, tables) {
     result_.order = table.order;
-    description_left_ = DescriptionLeft();
   }
 
   TableRows Build() {
@@ -42,7 +40,7 @@ class RowBuilder {
       open_ = false;
       return;
     }
-    const auto cell = FindCell(line);
+    const auto cell = cells_.Find(line, Above(line));
     if (!cell) {
       if (auto heading = AssemblyHeading(line, tables_)) {
         assembly_ = *heading;
@@ -50,6 +48,7 @@ class RowBuilder {
         return;
       }
       if (IsGroupTitle(words, tables_)) {
+        title_ = words.front();
         open_ = false;
         return;
       }
@@ -64,65 +63,22 @@ class RowBuilder {
     }
   }
 
-  bool InDesignatorColumn(const Piece& piece) const {
-    return table_.order != ColumnOrder::kNoDesignator &&
-           std::abs(piece.box.x - table_.designator_left) <= kColumnReach * cap_;
-  }
-
-  // The line's designators, when they stand in the column for them.
-  std::optional<DesignatorCell> FindCell(const Line& line) const {
-    for (std::size_t at = 0; at < line.pieces.size(); ++at) {
-      if (InDesignatorColumn(line.pieces[at]) && BeginsColumn(line.pieces, at, cap_)) {
-        if (auto cell =
-                DesignatorCellAt(line.pieces, at, cap_, tables_, {nullptr, LoneStrokes::kAllowSmall, CellsRight()})) {
-          return cell;
-        }
-        const Designator* last = LastDesignator();
-        const bool own_row = last != nullptr && IsRowOfItsOwn(line);
-        if (last != nullptr && open_ && Near(line) &&
-            (wants_more_ || line.pieces.size() == 1 ||
-             CountsOn(line.pieces[at], own_row ? result_.rows.back().designators.front() : *last))) {
-          if (auto cell =
-                  DesignatorCellAt(line.pieces, at, cap_, tables_, {last, LoneStrokes::kRefuse, CellsRight()})) {
-            return cell;
-          }
-        }
-      }
-    }
-    return std::nullopt;
-  }
-
   // Whether a line that begins with numbers alone is a new row whose letter was lost: it has a part number, as the row
   // above has.
   bool IsRowOfItsOwn(const Line& line) const {
     return !result_.rows.empty() && HasPartNumber(line.pieces) && RowHasPartNumber(result_.rows.back());
   }
 
-  // Where the designators' cells end at the latest.
-  int CellsRight() const {
-    return table_.order == ColumnOrder::kDesignatorFirst ? description_left_ - static_cast<int>(0.5 * cap_) : 0;
-  }
-
-  // Whether a piece is a number that goes on from the row's last designator, whose comma was lost.
-  static bool CountsOn(const Piece& piece, const Designator& last) {
-    const std::string text = Trimmed(piece.text);
-    int number = 0;
-    int before = 0;
-    std::from_chars(text.data(), text.data() + text.size(), number);
-    std::from_chars(last.number.data(), last.number.data() + last.number.size(), before);
-    return number > before && IsNumberList(text);
-  }
-
-  // "17,21", its figures perhaps read as strokes.
-  static bool IsNumberList(const std::string& text) {
-    return !text.empty() && IsDigit(text.front()) && text.find_first_not_of("0123456789,-ilIOo") == std::string::npos;
-  }
-
-  // "17,21" with figures of at most four: no part number.
-  static bool IsShortNumberList(const std::string& text) {
-    constexpr std::size_t kMostFigures = 4;
-    const std::size_t end = std::min(text.find(','), text.size());
-    return IsNumberList(text) && text.find('-') == std::string::npos && end <= kMostFigures;
+  RowAbove Above(const Line& line) const {
+    RowAbove above;
+    if (const Designator* last = LastDesignator(); last != nullptr) {
+      above.first = &result_.rows.back().designators.front();
+      above.last = last;
+      above.goes_on = open_ && Near(line);
+      above.wants_more = wants_more_;
+      above.own_row = IsRowOfItsOwn(line);
+    }
+    return above;
   }
 
   const Designator* LastDesignator() const {
@@ -168,7 +124,9 @@ class RowBuilder {
     row.designator_text = text.read;
     row.designator_box = cell.box;
     row.designator_confidence = text.confidence;
+    row.readings = ReadingsOf(line.pieces, cell);
     row.assembly = assembly_;
+    row.title = title_;
     // The row of an assembly's own part heads the rows of what is on it.
     const Designator& first = cell.designators.front();
     if (cell.designators.size() == 1 && first.letters == "A" && AssemblyHeading(words, tables_)) {
@@ -186,25 +144,26 @@ class RowBuilder {
     const Piece& piece = line.pieces.front();
     const std::string letter = Upper(Trimmed(piece.text));
     if (last == nullptr || last->suffix.empty() || letter.size() != 1 || letter[0] != last->suffix[0] + 1 ||
-        std::abs(piece.box.x - table_.designator_left) > 2 * kColumnReach * cap_ || !Near(line) ||
+        std::abs(piece.box.x - table_.designator_left) > 2 * kDesignatorReach * cap_ || !Near(line) ||
         line.pieces.size() < 2) {
       return false;
     }
     Designator section = *last;
     section.suffix = letter;
     AddRow(line, DesignatorCell{{section}, 0, 1, line.pieces.front().box}, {});
+    result_.rows.back().readings = {{section.Text(), line.pieces.front().confidence}};
     return true;
   }
 
   // The wrapped cell of a row whose first designator was not made out.
   bool TakeMoreNumbers(const Line& line) {
     if (!open_ || !Near(line) || result_.rows.empty() || result_.rows.back().designator_text.empty() ||
-        table_.order != ColumnOrder::kDesignatorFirst || !InDesignatorColumn(line.pieces.front())) {
+        table_.order != ColumnOrder::kDesignatorFirst || !cells_.InColumn(line.pieces.front())) {
       return false;
     }
     ListRow& row = result_.rows.back();
     std::size_t count = 0;
-    while (count < line.pieces.size() && line.pieces[count].box.right() < CellsRight() &&
+    while (count < line.pieces.size() && line.pieces[count].box.right() < cells_.right() &&
            IsNumberList(Trimmed(line.pieces[count].text))) {
       ++count;
     }
@@ -226,16 +185,18 @@ class RowBuilder {
       const std::string text = Trimmed(piece.text);
       const std::string head = text.substr(0, text.find(','));
       const bool shaped = head.size() >= 2 && head.size() <= 7 && !std::all_of(head.begin(), head.end(), IsDigit);
-      if (std::abs(piece.box.x - table_.designator_left) <= 1.2 * cap_ && InDesignatorColumn(piece) && shaped &&
+      if (std::abs(piece.box.x - table_.designator_left) <= 1.2 * cap_ && cells_.InColumn(piece) && shaped &&
           BeginsColumn(line.pieces, at, cap_) && line.pieces.size() > 1 && text.find('-') == std::string::npos) {
         ListRow row;
         row.designator_text = head;
         row.more_designators = text.substr(head.size());
         row.designator_box = piece.box;
         row.designator_confidence = piece.confidence;
+        row.readings = ReadingsOf(line.pieces, {{}, at, 1, piece.box});
         row.assembly = assembly_;
+        row.title = title_;
         std::size_t count = 1;
-        while (at + count < line.pieces.size() && line.pieces[at + count].box.right() < CellsRight() &&
+        while (at + count < line.pieces.size() && line.pieces[at + count].box.right() < cells_.right() &&
                IsDigit(line.pieces[at + count].text.front())) {
           row.more_designators += "," + Trimmed(line.pieces[at + count].text);
           row.designator_box = Union(row.designator_box, line.pieces[at + count].box);
@@ -256,9 +217,10 @@ class RowBuilder {
     const bool has_part = HasPartNumber(line.pieces);
     const bool row_has_part = !result_.rows.empty() && RowHasPartNumber(result_.rows.back());
     const bool in_column = table_.order == ColumnOrder::kNoDesignator ||
-                           line.pieces.front().box.x >= description_left_ - 1.5 * cap_ ||
+                           line.pieces.front().box.x >= cells_.description_left() - 1.5 * cap_ ||
                            table_.order == ColumnOrder::kDesignatorLast;
     if (open_ && IsGroupHeading(line)) {
+      title_ = Upper(Trimmed(line.pieces.front().text));
       open_ = false;
       return;
     }
@@ -270,6 +232,7 @@ class RowBuilder {
     if (has_part && line.pieces.size() > 1) {
       ListRow row;
       row.assembly = assembly_;
+      row.title = title_;
       result_.rows.push_back(std::move(row));
       AddLine(result_.rows.back(), line, line.pieces.size(), 0);
       open_ = true;
@@ -336,41 +299,13 @@ class RowBuilder {
     return std::any_of(row.lines.begin(), row.lines.end(), [&](const auto& line) { return HasPartNumber(line); });
   }
 
-  // The left edge at which most rows go on behind their designators. Numbers that lost their comma stand in front of
-  // it.
-  int DescriptionLeft() const {
-    std::vector<int> lefts;
-    for (const Line& line : table_.lines) {
-      if (const auto cell = FindCell(line)) {
-        std::size_t next = table_.order == ColumnOrder::kDesignatorLast ? 0 : cell->from + cell->count;
-        while (next < line.pieces.size() && next != cell->from && IsShortNumberList(Trimmed(line.pieces[next].text))) {
-          ++next;
-        }
-        if (next < line.pieces.size() && next != cell->from) {
-          lefts.push_back(line.pieces[next].box.x);
-        }
-      }
-    }
-    std::sort(lefts.begin(), lefts.end());
-    int best = 0;
-    std::size_t most = 0;
-    for (std::size_t i = 0; i < lefts.size(); ++i) {
-      const auto near = std::count_if(lefts.begin(), lefts.end(),
-                                      [&](int left) { return left >= lefts[i] && left <= lefts[i] + 1.5 * cap_; });
-      if (static_cast<std::size_t>(near) > most) {
-        most = static_cast<std::size_t>(near);
-        best = lefts[i];
-      }
-    }
-    return best;
-  }
-
   const ListTable& table_;
   const double cap_;
   const Rules::Tables& tables_;
   std::string& assembly_;
+  const RowCells cells_;
+  std::string title_;  // of the group of rows
   TableRows result_;
-  int description_left_ = 0;
   int last_bottom_ = 0;
   bool open_ = false;         // the last row may go on below
   bool wants_more_ = false;   // its designators end in a comma or dash

@@ -15,12 +15,14 @@ namespace benchleaf::extract {
 struct ListRow {
   std::vector<Designator> designators;    // every one that the row names; empty for a row that names none
   std::string designator_text;            // as read
+  std::vector<Alternative> readings;      // plain, of the first designator: what the readers saw there, surest first
   std::string more_designators;           // ",16,17": read behind a first designator that was not made out
   Box designator_box;                     // empty when there is none
   double designator_confidence = 1;       // of the reading, 0 to 1
   std::vector<std::vector<Piece>> lines;  // the other pieces, a vector for each printed line
   Box box;                                // of the whole row
   std::string assembly;                   // in force
+  std::string title;                      // of the group of rows, in capitals; empty without one
 };
 
 // The rows of one table, top to bottom. `assembly` is the heading in force and is brought up to date.
@@ -31,9 +33,6 @@ struct TableRows {
 };
 
 TableRows RowsOf(const ListTable& table, double cap, const Rules::Tables& tables, std::string& assembly);
-
-// Puts designators right that a scan spoiled, where the rows above and below leave one possibility: R11, R1Z?, R13.
-void RepairByNumbering(std::vector<ListRow>& rows, const Rules::Tables& tables);
 
 }  // namespace benchleaf::extract
 

@@ -3,9 +3,9 @@
 #include "extract/list_words.h"
 
 #include <algorithm>
-#include <charconv>
 #include <cmath>
 #include <limits>
+#include <set>
 #include <string>
 
 namespace benchleaf::extract {
@@ -18,6 +18,7 @@ struct Candidate {
   int left = 0;
   Designator first;
   Designator last;
+  double confidence = 0;  // of the reading, 0 to 1
 };
 
 // Candidates one below the other.
@@ -25,17 +26,6 @@ struct Column {
   std::vector<Candidate> cells;  // top to bottom
   int left = 0;                  // px
 };
-
-// Whether a piece belongs to the words before it: SAME AS R4, SOCKET FOR V1. A typewriter's spaces are wide.
-bool IsMention(const std::vector<Piece>& pieces, std::size_t at, double cap, const Rules::Tables& tables) {
-  constexpr double kWideSpace = 2;
-  if (at == 0 || Gap(pieces[at - 1], pieces[at]) > kWideSpace * cap) {
-    return false;
-  }
-  const std::string before = ListWord(pieces[at - 1].text);
-  const std::vector<std::string> phrase = {at > 1 ? ListWord(pieces[at - 2].text) : std::string(), before};
-  return HasRole(before, ListRole::kPreposition, tables) || PhraseAt(phrase, 0, ListRole::kSame, tables) == 2;
-}
 
 std::vector<Candidate> Candidates(const std::vector<Line>& lines, double cap, const Rules::Tables& tables) {
   std::vector<Candidate> candidates;
@@ -46,7 +36,8 @@ std::vector<Candidate> Candidates(const std::vector<Line>& lines, double cap, co
         continue;
       }
       if (const auto cell = DesignatorCellAt(pieces, at, cap, tables)) {
-        candidates.push_back({line, at, pieces[at].box.x, cell->designators.front(), cell->designators.back()});
+        candidates.push_back(
+            {line, at, pieces[at].box.x, cell->designators.front(), cell->designators.back(), pieces[at].confidence});
         at += cell->count - 1;
       }
     }
@@ -54,23 +45,22 @@ std::vector<Candidate> Candidates(const std::vector<Line>& lines, double cap, co
   return candidates;
 }
 
-// The share of neighbours, one below the other, that count upwards within a class: high in a column of designators,
-// low in one of places on a drawing's grid.
+// The share of neighbours, one below the other, that count upwards within a class or begin a class: high in a column of
+// designators, where classes run in blocks, low in one of places on a drawing's grid.
 double AscendingShare(const std::vector<Candidate>& cells) {
   if (cells.size() < 2) {
     return 1;
   }
-  std::size_t ascending = 0;
+  double ascending = 0;
+  std::set<std::string> begun = {cells.front().first.letters};
   for (std::size_t i = 1; i < cells.size(); ++i) {
     const Designator& above = cells[i - 1].last;
     const Designator& below = cells[i].first;
-    int above_number = 0;
-    int below_number = 0;
-    std::from_chars(above.number.data(), above.number.data() + above.number.size(), above_number);
-    std::from_chars(below.number.data(), below.number.data() + below.number.size(), below_number);
-    ascending += above.letters == below.letters && above_number <= below_number ? 1U : 0U;
+    const bool begins = begun.insert(below.letters).second;
+    const bool rises = above.letters == below.letters && NumberOf(above) <= NumberOf(below);
+    ascending += rises ? 1 : begins ? cells[i].confidence : 0;  // scraps read as designators begin many
   }
-  return static_cast<double>(ascending) / static_cast<double>(cells.size() - 1);
+  return ascending / static_cast<double>(cells.size() - 1);
 }
 
 std::vector<Column> Columns(std::vector<Candidate> candidates, double cap) {
@@ -203,6 +193,16 @@ std::vector<ListTable> TablesOf(const std::vector<Piece>& pieces, const std::vec
 }
 
 }  // namespace
+
+bool IsMention(const std::vector<Piece>& pieces, std::size_t at, double cap, const Rules::Tables& tables) {
+  constexpr double kWideSpace = 2;
+  if (at == 0 || Gap(pieces[at - 1], pieces[at]) > kWideSpace * cap) {
+    return false;
+  }
+  const std::string before = ListWord(pieces[at - 1].text);
+  const std::vector<std::string> phrase = {at > 1 ? ListWord(pieces[at - 2].text) : std::string(), before};
+  return HasRole(before, ListRole::kPreposition, tables) || PhraseAt(phrase, 0, ListRole::kSame, tables) == 2;
+}
 
 std::vector<ListBand> FindTables(const std::vector<Piece>& pieces, double cap, const Rules::Tables& tables) {
   const std::vector<Line> lines = JoinLines(pieces);

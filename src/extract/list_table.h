@@ -51,6 +51,9 @@ struct CellColumn {
 std::optional<DesignatorCell> DesignatorCellAt(const std::vector<Piece>& pieces, std::size_t from, double cap,
                                                const Rules::Tables& tables, const CellColumn& column = {});
 
+// Whether a piece belongs to the words before it: SAME AS R4, SOCKET FOR V1. A typewriter's spaces are wide.
+bool IsMention(const std::vector<Piece>& pieces, std::size_t at, double cap, const Rules::Tables& tables);
+
 // Whether a piece begins a column: free space, or nothing, is to its left.
 bool BeginsColumn(const std::vector<Piece>& pieces, std::size_t at, double cap);
 

@@ -1,5 +1,6 @@
 #include "extract/page_terms.h"
 
+#include "extract/list_table.h"
 #include "extract/list_words.h"
 #include "extract/plain_text.h"
 #include "extract/semiconductor.h"
@@ -34,7 +35,7 @@ Surroundings Around(const Piece& piece, const PageSense& sense) {
 
 void Add(std::vector<PageTerm>& all, const std::vector<Term>& terms, const Piece& piece) {
   for (const Term& term : terms) {
-    all.push_back({term, piece.read, piece.box, piece.turn, piece.confidence * term.sure, {}});
+    all.push_back({term, piece.read, piece.box, piece.turn, piece.confidence * term.sure, {}, false});
   }
 }
 
@@ -162,6 +163,10 @@ class LineWalk {
                   terms.end());
     }
     Add(terms_, terms, pieces_[at]);
+    const bool mentioned = sense_.list && IsMention(pieces_, at, sense_.cap, tables_);
+    for (std::size_t i = terms_.size() - terms.size(); i < terms_.size(); ++i) {
+      terms_[i].mentioned = mentioned;
+    }
   }
 
   const std::vector<Piece>& pieces_;

@@ -15,6 +15,8 @@ namespace benchleaf::extract {
 // On drawings, scraps of symbols read as designators, with little confidence. Below this more are wrong than right, and
 // what cannot be read is better said to be unread.
 inline constexpr double kLeastSureOnDrawings = 0.45;
+// In lists the other rows have already spoken for or against a designator.
+inline constexpr double kLeastSureInLists = 0.2;
 
 struct PageTerm {
   Term term;
@@ -23,6 +25,7 @@ struct PageTerm {
   int turn = 0;
   double confidence = 0;  // of reading and form, 0 to 1
   std::string assembly;
+  bool mentioned = false;  // a list's words speak of it: SAME AS R4
 };
 
 // What the page tells before its words are looked at one by one.

@@ -157,8 +157,8 @@ std::optional<PartCell> PartColumn::Spoiled(const ListRow& row) const {
       }
       const Piece cell = Joined(pieces, from, count);
       for (std::size_t i = from; i < from + count; ++i) {
-        for (const auto& [alternative, confidence] : pieces[i].alternatives) {
-          if (std::string right = PutRight(alternative); !right.empty()) {
+        for (const Alternative& alternative : pieces[i].alternatives) {
+          if (std::string right = PutRight(alternative.text); !right.empty()) {
             return PartCell{right, line, from, count, cell.box, cell.confidence * kPutRight};
           }
         }

@@ -72,7 +72,8 @@ struct Rules::Tables {
   std::unordered_set<std::string> number_tubes;                     // types that are bare numbers: 80, 01A, 5725
   // Types and their bases by how they read with look-alikes folded.
   std::unordered_map<std::string, std::vector<std::string>> folded_tubes;
-  std::map<extract::ListRole, std::vector<std::string>> list_words;  // phrases in capitals, by role
+  std::map<extract::ListRole, std::vector<std::string>> list_words;         // phrases in capitals, by role
+  std::map<std::string, std::vector<std::string>, std::less<>> part_words;  // a word to letters of designators
   std::vector<extract::KindPhrase> kind_phrases;
 };
 

@@ -186,6 +186,27 @@ Done ReadListWords(const std::filesystem::path& path, Rules::Tables& tables) {
   return true;
 }
 
+Done ReadPartWords(const std::filesystem::path& path, Rules::Tables& tables) {
+  const auto file = TableFile::Read(path, {"words", "classes", "source"});
+  if (!file) {
+    return tl::unexpected<Error>(file.error());
+  }
+  for (std::size_t row = 0; row < file->size(); ++row) {
+    const std::string& word = file->Cell(row, "words");
+    if (word.empty() || extract::Upper(word) != word) {
+      return Wrong(*file, row, "words", "write the word in capitals");
+    }
+    std::istringstream classes(file->Cell(row, "classes"));
+    for (std::string letters; classes >> letters;) {
+      tables.part_words[word].push_back(letters);
+    }
+    if (tables.part_words[word].empty()) {
+      return Wrong(*file, row, "classes", "write the letters of the designators of such parts");
+    }
+  }
+  return true;
+}
+
 Done ReadKindPhrases(const std::filesystem::path& path, Rules::Tables& tables) {
   const auto file = TableFile::Read(path, {"kind", "words", "weight", "source"});
   if (!file) {
@@ -219,12 +240,13 @@ Done ReadKindPhrases(const std::filesystem::path& path, Rules::Tables& tables) {
 Result<std::shared_ptr<const Rules>> Rules::Load(const std::filesystem::path& config) {
   auto tables = std::make_shared<Tables>();
   // Look-alikes come before the tube types, which are folded by them.
-  constexpr std::array<std::pair<const char*, Done (*)(const std::filesystem::path&, Tables&)>, 6> kReaders = {{
+  constexpr std::array<std::pair<const char*, Done (*)(const std::filesystem::path&, Tables&)>, 7> kReaders = {{
       {"designator-classes.tsv", ReadClasses},
       {"look-alikes.tsv", ReadLookAlikes},
       {"part-numbers.tsv", ReadPartPatterns},
       {"tube-types.tsv", ReadTubeTypes},
       {"list-words.tsv", ReadListWords},
+      {"part-words.tsv", ReadPartWords},
       {"page-kinds.tsv", ReadKindPhrases},
   }};
   for (const auto& [name, read] : kReaders) {

@@ -21,8 +21,6 @@ int NumberIn(std::string_view text) {
   return number;
 }
 
-int NumberOf(const Designator& designator) { return NumberIn(designator.number); }
-
 class Cutter {
  public:
   explicit Cutter(std::vector<ListRow>& rows) : rows_(rows) {}
@@ -106,6 +104,9 @@ class Cutter {
       designators[at].number.erase(*cut);
       designators[at].sure *= kCut;
       rest.sure *= kCut;
+      if (at == 0) {
+        rows_[row].readings.insert(rows_[row].readings.begin(), {designators.front().Text(), kCut});
+      }
       designators.insert(designators.begin() + static_cast<std::ptrdiff_t>(at) + 1, std::move(rest));
     }
   }

@@ -5,6 +5,7 @@
 #include "benchleaf/clean/spaced_strings.h"
 
 #include <algorithm>
+#include <cctype>
 #include <cstddef>
 #include <iterator>
 #include <utility>
@@ -12,10 +13,10 @@
 namespace benchleaf {
 namespace {
 
-// Longer rows are read as phrases, with their spaces and punctuation. On pages of rows short ones are, too: grouped
-// designators (V1,7) and spaced ones (R 1 2) fall apart otherwise.
+// Longer rows are read as phrases, with their spaces and punctuation. On pages of rows so are short ones whose letters
+// stand by themselves.
 constexpr std::size_t kPhraseLetters = 8;
-constexpr std::size_t kPhraseLettersOfAPageOfText = 8;
+constexpr std::size_t kMostLettersSpacedOut = 6;
 
 // A designator whose letters stand apart, read with the gaps closed; nothing where none stand apart, and for whatever
 // else stands so.
@@ -69,6 +70,30 @@ bool IsLoneCharacter(const CleanPage& page, const TextString& string) {
       IsPageOfText(page) || string.box.bottom() < kMargin * height || string.box.y > (1 - kMargin) * height;
   return placed && string.letters == 1 && string.box.height >= 0.7 * cap && string.box.height <= 1.4 * cap &&
          string.box.width <= 1.2 * cap;
+}
+
+// Rows of few letters of which each stands by itself: designators that are spaced out, R 1 2. By `alone`, which
+// components are strings of their own.
+bool IsSpacedOut(const TextString& phrase, const std::vector<bool>& alone) {
+  return phrase.members.size() > 1 && phrase.members.size() <= kMostLettersSpacedOut &&
+         std::all_of(phrase.members.begin(), phrase.members.end(), [&](std::size_t member) { return alone[member]; });
+}
+
+std::vector<bool> ComponentsAlone(const CleanPage& page, const std::vector<TextString>& strings) {
+  std::vector<bool> alone(page.components.items.size(), false);
+  for (const TextString& string : strings) {
+    if (!string.standing && string.members.size() == 1) {
+      alone[string.members.front()] = true;
+    }
+  }
+  return alone;
+}
+
+// A lone character is never read as two.
+void DropLongerThanOne(std::vector<Word>& words) {
+  std::erase_if(words, [](const Word& word) {
+    return std::count_if(word.text.begin(), word.text.end(), [](unsigned char c) { return std::isalnum(c) != 0; }) > 1;
+  });
 }
 
 double BestConfidence(const std::vector<Word>& words) {
@@ -149,17 +174,18 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
   const auto add = [&words](std::vector<Word> more) {
     words.insert(words.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
   };
+  std::vector<TextString> strings = FindStrings(page, kStringGaps);
+  const std::vector<bool> alone = ComponentsAlone(page, strings);
   std::vector<bool> in_phrase(page.components.items.size(), false);
   for (const TextString& phrase : FindStrings(page, kPhraseGaps)) {
-    if (page.steps.phrases &&
-        phrase.members.size() >= (IsPageOfText(page) ? kPhraseLettersOfAPageOfText : kPhraseLetters)) {
+    const bool long_row = phrase.members.size() >= kPhraseLetters;
+    if (page.steps.phrases && (long_row || (IsPageOfText(page) && IsSpacedOut(phrase, alone)))) {
       add(ReadOne(page, phrase, 0, reader));
       for (const std::size_t member : phrase.members) {
         in_phrase[member] = true;
       }
     }
   }
-  std::vector<TextString> strings = FindStrings(page, kStringGaps);
   if (page.steps.spaced) {
     for (const TextString& string : FindSpacedStrings(page, strings)) {
       add(ReadSpaced(page, CutString(page, string, 0), string, reader));
@@ -194,7 +220,9 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
   }
   for (const TextString& string : strings) {
     if (!string.standing && IsLoneCharacter(page, string) && !IsInAWord(string, words)) {
-      add(ReadOne(page, string, 0, reader));
+      std::vector<Word> read = ReadOne(page, string, 0, reader);
+      DropLongerThanOne(read);
+      add(std::move(read));
     }
   }
   return ChooseWords(std::move(words));

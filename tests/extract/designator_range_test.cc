@@ -38,6 +38,7 @@ TEST(ExpandDesignators, SpellsOutListsAndRanges) {
       {"D1~4", "D1 D2 D3 D4"},
       {"C12,14,17", "C12 C14 C17"},
       {"C2,3,6", "C2 C3 C6"},
+      {"C4-8-11", "C4 C8 C11"},  // commas that lost their tails
       {"C103,105-108", "C103 C105 C106 C107 C108"},
       {"R1,R2&R5", "R1 R2 R5"},
       {"C1A/B/C", "C1A C1B C1C"},

@@ -18,6 +18,7 @@ using ::testing::Contains;
 using ::testing::ElementsAre;
 using ::testing::IsEmpty;
 using ::testing::Not;
+using ::testing::UnorderedElementsAre;
 
 std::vector<std::string> Terms(const PageReading& reading) {
   std::vector<std::string> terms;
@@ -222,6 +223,22 @@ TEST(ExtractSightings, CountsASightingOnce) {
 
 TEST(ExtractSightings, IsEmptyForAnEmptyPage) {
   EXPECT_THAT(ExtractSightings(PageReading{}, ShippedRules()), IsEmpty());
+}
+
+TEST(ExtractSightings, BelievesInAListsDescriptionsOnlyPartsThatTheWordsSpeakOf) {
+  PageReading reading = PageOf({"R1    Resistor, 470K       61-2001-1", "R2    Same as R1           61-2001-1",
+                                "R3    Resistor C8  10K     61-2002-4", "R4    Resistor, 22K        61-2003-4"},
+                               WordOrigin::kString);
+  for (Word& word : reading.words) {
+    word.confidence = word.text == "C8" ? 0.5 : 0.9;
+  }
+  std::vector<std::string> designators;
+  for (const Sighting& sighting : ExtractSightings(reading, ShippedRules())) {
+    if (sighting.kind == TermKind::kDesignator) {
+      designators.push_back(sighting.text);
+    }
+  }
+  EXPECT_THAT(designators, UnorderedElementsAre("R1", "R2", "R1", "R3", "R4"));
 }
 
 // Words of random bytes: nothing may crash, and every designator must look like what was read.

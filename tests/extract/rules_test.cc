@@ -90,6 +90,11 @@ TEST_F(RulesTest, RefusesAnUnknownRole) {
   EXPECT_NE(Failure().message.find("'role'"), std::string::npos);
 }
 
+TEST_F(RulesTest, RefusesAWordThatTellsNoClass) {
+  Write("part-words.tsv", "words\tclasses\tsource\nCOIL\t\tmine\n");
+  EXPECT_NE(Failure().message.find("'classes'"), std::string::npos);
+}
+
 TEST_F(RulesTest, RefusesAnUnknownKindOfPage) {
   Write("page-kinds.tsv", "kind\twords\tweight\tsource\nposter\tX\t1\tmine\n");
   EXPECT_NE(Failure().message.find("'kind'"), std::string::npos);

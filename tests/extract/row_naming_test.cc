@@ -1,4 +1,5 @@
-#include "extract/list_rows.h"
+#include "extract/row_naming.h"
+
 #include "extract/page_text.h"
 
 #include <gtest/gtest.h>
@@ -22,7 +23,7 @@ std::string Repaired(const std::vector<std::string>& cells) {
     }
     rows.push_back(row);
   }
-  RepairByNumbering(rows, Tables());
+  NameRows(rows, Tables());
   std::string text;
   for (const ListRow& row : rows) {
     text += text.empty() ? "" : " ";
@@ -31,45 +32,74 @@ std::string Repaired(const std::vector<std::string>& cells) {
   return text;
 }
 
-TEST(RepairByNumbering, FillsWhatTheRowsAroundLeaveNoDoubtAbout) {
+TEST(NameRows, FillsWhatTheRowsAroundLeaveNoDoubtAbout) {
   EXPECT_EQ(Repaired({"R11", "?R1?", "R13"}), "R11 R12 R13");
   EXPECT_EQ(Repaired({"R11", "?RIZ7", "R13"}), "R11 R12 R13");
   EXPECT_EQ(Repaired({"C7", "?cs", "?cg", "C10"}), "C7 C8 C9 C10");
   EXPECT_EQ(Repaired({"R11", "?R1Z", "R15"}), "R11 R12 R15") << "only R12 looks like it";
 }
 
-TEST(RepairByNumbering, PutsARowRightThatIsOutOfStep) {
+TEST(NameRows, PutsARowRightThatIsOutOfStep) {
   EXPECT_EQ(Repaired({"R10", "R11", "R72", "R13", "R14", "R15"}), "R10 R11 R12 R13 R14 R15");
   EXPECT_EQ(Repaired({"C12", "C113", "C14", "C15", "C16", "C17"}), "C12 C13 C14 C15 C16 C17");
 }
 
-TEST(RepairByNumbering, LeavesListsAloneThatDoNotCountUp) {
+TEST(NameRows, LeavesListsAloneThatDoNotCountUp) {
   EXPECT_EQ(Repaired({"R10", "R2", "R13", "R4", "R15", "R3"}), "R10 R2 R13 R4 R15 R3");
 }
 
-TEST(RepairByNumbering, DoesNotGuessBetweenSeveral) {
+TEST(NameRows, DoesNotGuessBetweenSeveral) {
   EXPECT_EQ(Repaired({"R11", "?R?", "R19"}).substr(0, 4), "R11 ");
   EXPECT_EQ(Repaired({"R11", "?@@@@", "R15"}), "R11 ? R15");
 }
 
-TEST(RepairByNumbering, NeverListsAPartTwice) {
+TEST(NameRows, NeverListsAPartTwice) {
   // C8 is taken, so of what looks like "cs" only C5 is left.
   EXPECT_EQ(Repaired({"C3", "C4,8", "?cs", "C6", "C7"}), "C3 C4 C5 C6 C7");
 }
 
-TEST(RepairByNumbering, DoesNotCrossAssemblies) {
+TEST(NameRows, DoesNotCrossAssemblies) {
   std::vector<ListRow> rows(3);
   rows[0].designators = *ExpandDesignators("R1", Tables(), RangeStyle::kList);
   rows[1].designator_text = "@2";
   rows[2].designators = *ExpandDesignators("R3", Tables(), RangeStyle::kList);
   rows[2].assembly = "A2";
-  RepairByNumbering(rows, Tables());
+  NameRows(rows, Tables());
   EXPECT_TRUE(rows[1].designators.empty());
 }
 
-TEST(RepairByNumbering, TakesEmptyInput) {
+TEST(NameRows, TakesTheClassFromTheWordsOfTheRow) {
+  const auto named = [](const std::string& word) {
+    std::vector<ListRow> rows(3);
+    rows[0].designators = *ExpandDesignators("R11", Tables(), RangeStyle::kList);
+    rows[1].readings = {{"K12", 0.6}};
+    rows[1].designator_text = "K12";
+    rows[1].designators = *ExpandDesignators("K12", Tables(), RangeStyle::kList);
+    rows[1].designator_confidence = 0.6;
+    Piece piece;
+    piece.text = word;
+    rows[1].lines = {{piece}};
+    rows[2].designators = *ExpandDesignators("R13", Tables(), RangeStyle::kList);
+    NameRows(rows, Tables());
+    return rows[1].designators.empty() ? std::string() : rows[1].designators.front().Text();
+  };
+  EXPECT_EQ(named("Resistor,"), "R12");
+}
+
+TEST(NameRows, RanksWhatTheReadersSaw) {
+  std::vector<ListRow> rows(3);
+  rows[0].designators = *ExpandDesignators("C4", Tables(), RangeStyle::kList);
+  rows[1].readings = {{"U6", 0.4}, {"C5", 0.3}};
+  rows[1].designator_text = "U6";
+  rows[2].designators = *ExpandDesignators("C6", Tables(), RangeStyle::kList);
+  NameRows(rows, Tables());
+  ASSERT_EQ(rows[1].designators.size(), 1U);
+  EXPECT_EQ(rows[1].designators.front().Text(), "C5");
+}
+
+TEST(NameRows, TakesEmptyInput) {
   std::vector<ListRow> rows;
-  RepairByNumbering(rows, Tables());
+  NameRows(rows, Tables());
   EXPECT_TRUE(rows.empty());
 }
 

@@ -1,0 +1,22 @@
+// How easily one short text is read for another on a bad scan.
+
+#ifndef BENCHLEAF_SRC_EXTRACT_MISREADING_H_
+#define BENCHLEAF_SRC_EXTRACT_MISREADING_H_
+
+#include "extract/rule_tables.h"
+
+#include <string_view>
+
+namespace benchleaf::extract {
+
+// The cost of reading `read` where `meant` (capitals and figures) is printed: 0 for the same text, more for every
+// character that was changed, lost or added, less where print makes the two alike. About the negative natural logarithm
+// of how often that happens; texts far too long to be a designator are beyond all cost.
+double MisreadingCost(std::string_view read, std::string_view meant, const Rules::Tables& tables);
+
+// Whether some character of `read` may have been the letter or figure `meant`.
+bool MayHold(std::string_view read, char meant, const Rules::Tables& tables);
+
+}  // namespace benchleaf::extract
+
+#endif  // BENCHLEAF_SRC_EXTRACT_MISREADING_H_

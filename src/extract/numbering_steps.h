@@ -1,0 +1,41 @@
+// How the designators of a parts list follow each other, learned from the list itself.
+
+#ifndef BENCHLEAF_SRC_EXTRACT_NUMBERING_STEPS_H_
+#define BENCHLEAF_SRC_EXTRACT_NUMBERING_STEPS_H_
+
+#include "extract/designator.h"
+
+#include <map>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace benchleaf::extract {
+
+// A designator at a row's beginning, and the assembly that is in force there.
+struct RowName {
+  std::string assembly;
+  Designator designator;
+};
+
+class NumberingSteps {
+ public:
+  // `pairs` are rows that follow each other and were surely read.
+  explicit NumberingSteps(const std::vector<std::pair<RowName, RowName>>& pairs);
+
+  // Natural logarithm of how likely a row with `below` follows on one with `above`.
+  double Likeliness(const RowName& above, const RowName& below) const;
+
+ private:
+  double WithinClass(const Designator& above, const Designator& below) const;
+  double ToOtherClass(const Designator& above, const Designator& below) const;
+
+  double next_ = 0;                            // chance that the number is the next one, within a class
+  double back_ = 0;                            // chance that it is a lower one
+  double other_class_ = 0;                     // chance that the class changes
+  std::map<std::string, double> class_share_;  // of the rows that have it
+};
+
+}  // namespace benchleaf::extract
+
+#endif  // BENCHLEAF_SRC_EXTRACT_NUMBERING_STEPS_H_
