@@ -7,6 +7,7 @@
 #include "cli/parts_command.h"
 #include "cli/picture_command.h"
 #include "cli/sets_command.h"
+#include "cli/stock_command.h"
 #include "cli/talk.h"
 #include "cli/tube_command.h"
 #include "cli/worker_command.h"
@@ -32,6 +33,7 @@ void SetUp(CLI::App& app, Job& job) {
   SetUpParts(app, job);
   SetUpTube(app, job);
   SetUpLineup(app, job);
+  SetUpStock(app, job);
   SetUpSets(app, job);
   SetUpPicture(app, job);
   SetUpExport(app, job);
