@@ -97,7 +97,7 @@ void AddSockets(std::string& text, const StockReport& report, const SetAnswer& s
       for (const OnHand& one : socket.perhaps) by.push_back("on hand: " + OnHandWords(report, one, socket.socket.type));
     }
     table.Add({socket.socket.designator, socket.socket.type, Sureness(socket.socket.confidence), otherwise,
-               seen.place.file + " p. " + PageWords(seen.place) + ", " + RegionOnPage(seen.sighting.box),
+               ShortPlace(seen.place) + ", " + RegionOnPage(seen.sighting.box),
                Cell(by, socket.served ? Paint::kPlain : Paint::kWarning),
                socket.served ? report.list.rows[socket.served->row].place : std::string()});
   }
@@ -108,8 +108,7 @@ void AddUnplaced(std::string& text, const StockReport& report, const Look& look)
   Table table({{"set", kLeft, kWrap}, {"type"}, {"read on", kLeft, kWrap}, {"kind"}, {"sure", kRight}});
   for (const SetAnswer* set : SetsOf(report)) {
     for (const SeenTube& seen : set->unplaced) {
-      table.Add({set->set, seen.sighting.text,
-                 seen.place.file + " p. " + PageWords(seen.place) + ", " + RegionOnPage(seen.sighting.box),
+      table.Add({set->set, seen.sighting.text, ShortPlace(seen.place) + ", " + RegionOnPage(seen.sighting.box),
                  std::string(Name(seen.place.kind)), Sureness(seen.sighting.confidence)});
     }
   }
