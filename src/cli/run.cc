@@ -6,6 +6,7 @@
 #include "cli/lineup_command.h"
 #include "cli/parts_command.h"
 #include "cli/picture_command.h"
+#include "cli/replace_command.h"
 #include "cli/sets_command.h"
 #include "cli/stock_command.h"
 #include "cli/talk.h"
@@ -34,6 +35,7 @@ void SetUp(CLI::App& app, Job& job) {
   SetUpTube(app, job);
   SetUpLineup(app, job);
   SetUpStock(app, job);
+  SetUpReplace(app, job);
   SetUpSets(app, job);
   SetUpPicture(app, job);
   SetUpExport(app, job);
