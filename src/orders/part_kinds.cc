@@ -39,9 +39,11 @@ std::string Joined(const std::vector<std::string>& words) {
   return text;
 }
 
-bool IsMisreadOf(const std::string& word, const std::string& known) {
+// Whether one of the words is the known one with as many letters misread as its length allows.
+bool HasMisreadOf(const std::vector<std::string>& words, const std::string& known) {
   const int most = known.size() >= 10 ? 2 : known.size() >= 7 ? 1 : 0;
-  return orders::EditsBetween(word, known, most) <= most;
+  return std::any_of(words.begin(), words.end(),
+                     [&](const std::string& word) { return orders::EditsBetween(word, known, most) <= most; });
 }
 
 }  // namespace
@@ -100,10 +102,7 @@ std::optional<PartKind> PartWords::KindIn(std::string_view description) const {
   for (const auto& [role, kind] : kKinds) {
     for (const auto& [known, role_of_known] : words_) {
       if (role_of_known != role) continue;
-      if (text.find(" " + known + " ") != std::string::npos) return kind;
-      if (std::any_of(words.begin(), words.end(), [&](const std::string& word) { return IsMisreadOf(word, known); })) {
-        return kind;
-      }
+      if (text.find(" " + known + " ") != std::string::npos || HasMisreadOf(words, known)) return kind;
     }
   }
   return std::nullopt;
