@@ -46,6 +46,14 @@ fs::path ProgramPath() {
   return failed ? fs::path() : program;
 }
 
+std::vector<fs::path> TablesNamed(const std::string& name, const PlaceOptions& options) {
+  std::vector<fs::path> files = {options.ConfigFolder() / name};
+  const fs::path own = fs::path(options.library) / name;
+  std::error_code ignored;
+  if (fs::exists(own, ignored)) files.push_back(own);
+  return files;
+}
+
 Result<std::unique_ptr<IndexReader>> OpenIndex(const PlaceOptions& options) {
   auto rules = Rules::Load(options.ConfigFolder());
   if (!rules) return tl::unexpected(rules.error());

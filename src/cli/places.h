@@ -11,6 +11,7 @@
 #include <filesystem>
 #include <memory>
 #include <string>
+#include <vector>
 
 namespace benchleaf {
 
@@ -35,6 +36,10 @@ std::filesystem::path FindConfigFolder(const std::filesystem::path& program);
 
 // The running program; empty when the system does not tell.
 std::filesystem::path ProgramPath();
+
+// The table of that name among benchleaf's data files, and over it the restorer's own in the library's folder, where
+// there is one.
+std::vector<std::filesystem::path> TablesNamed(const std::string& name, const PlaceOptions& options);
 
 // The index of the library. Fails as Rules::Load and IndexReader::Open do.
 Result<std::unique_ptr<IndexReader>> OpenIndex(const PlaceOptions& options);

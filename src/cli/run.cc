@@ -6,7 +6,9 @@
 #include "cli/lineup_command.h"
 #include "cli/parts_command.h"
 #include "cli/picture_command.h"
+#include "cli/replace_command.h"
 #include "cli/sets_command.h"
+#include "cli/stock_command.h"
 #include "cli/talk.h"
 #include "cli/tube_command.h"
 #include "cli/worker_command.h"
@@ -32,6 +34,8 @@ void SetUp(CLI::App& app, Job& job) {
   SetUpParts(app, job);
   SetUpTube(app, job);
   SetUpLineup(app, job);
+  SetUpStock(app, job);
+  SetUpReplace(app, job);
   SetUpSets(app, job);
   SetUpPicture(app, job);
   SetUpExport(app, job);

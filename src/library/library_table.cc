@@ -1,7 +1,9 @@
 #include "library/library_table.h"
 
-#include "library/csv.h"
 #include "library/natural_order.h"
+
+#include "benchleaf/core/csv_table.h"
+#include "benchleaf/core/utf8.h"
 
 #include <algorithm>
 #include <array>
@@ -14,52 +16,6 @@ namespace {
 
 enum Column { kFile, kMaker, kModel, kVolume, kTitle, kColumns };
 constexpr std::array<std::string_view, kColumns> kColumnNames = {"file", "maker", "model", "volume", "title"};
-
-std::string Trimmed(std::string_view text) {
-  constexpr std::string_view kBlanks = " \t\n\r";
-  const std::size_t begin = text.find_first_not_of(kBlanks);
-  return begin == std::string_view::npos ? std::string()
-                                         : std::string(text.substr(begin, text.find_last_not_of(kBlanks) - begin + 1));
-}
-
-// Whether the bytes are UTF-8 as RFC 3629 defines it: shortest forms only, no surrogates, nothing over U+10FFFF.
-bool IsUtf8(std::string_view text) {
-  std::size_t at = 0;
-  while (at < text.size()) {
-    const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U; };
-    const unsigned lead = byte(at);
-    std::size_t more = 0;
-    unsigned low = 0x80;  // bounds of the second byte
-    unsigned high = 0xBF;
-    if (lead < 0x80) {
-      ++at;
-      continue;
-    }
-    if (lead >= 0xC2 && lead <= 0xDF) {
-      more = 1;
-    } else if (lead >= 0xE0 && lead <= 0xEF) {
-      more = 2;
-      low = lead == 0xE0 ? 0xA0 : 0x80;
-      high = lead == 0xED ? 0x9F : 0xBF;
-    } else if (lead >= 0xF0 && lead <= 0xF4) {
-      more = 3;
-      low = lead == 0xF0 ? 0x90 : 0x80;
-      high = lead == 0xF4 ? 0x8F : 0xBF;
-    } else {
-      return false;
-    }
-    if (byte(at + 1) < low || byte(at + 1) > high) {
-      return false;
-    }
-    for (std::size_t i = 2; i <= more; ++i) {
-      if (byte(at + i) < 0x80 || byte(at + i) > 0xBF) {
-        return false;
-      }
-    }
-    at += more + 1;
-  }
-  return true;
-}
 
 // The path without "./" and doubled or closing '/'; nothing when it leaves the library.
 std::optional<std::string> TidyPath(std::string_view cell) {
@@ -104,7 +60,7 @@ class TableReader {
   bool ReadHeader(const CsvRow& row) {
     width_ = row.cells.size();
     for (std::size_t i = 0; i < width_; ++i) {
-      const std::string name = LowerAscii(Trimmed(row.cells[i]));
+      const std::string name = LowerAscii(TrimmedCell(row.cells[i]));
       const auto* const known = std::find(kColumnNames.begin(), kColumnNames.end(), name);
       if (known == kColumnNames.end()) {
         if (!name.empty()) {
@@ -131,7 +87,7 @@ class TableReader {
   }
 
   void ReadRow(const CsvRow& row, std::map<std::string, StatedFacts>& rows) {
-    if (std::all_of(row.cells.begin(), row.cells.end(), [](const std::string& c) { return Trimmed(c).empty(); })) {
+    if (std::all_of(row.cells.begin(), row.cells.end(), [](const std::string& c) { return TrimmedCell(c).empty(); })) {
       return;
     }
     if (row.cells.size() != width_) {
@@ -186,7 +142,7 @@ class TableReader {
  private:
   std::string Cell(const CsvRow& row, Column column) const {
     const auto position = positions_[column];
-    return position && *position < row.cells.size() ? Trimmed(row.cells[*position]) : std::string();
+    return position && *position < row.cells.size() ? TrimmedCell(row.cells[*position]) : std::string();
   }
 
   // A cell that will be shown to people; empty, with a problem, when it is not UTF-8.

@@ -22,6 +22,4 @@ std::string MendedUtf8(std::string_view text) {
   return json::parse(written).get<std::string>();
 }
 
-bool IsUtf8(std::string_view text) { return IsAscii(text) || MendedUtf8(text) == text; }
-
 }  // namespace benchleaf

@@ -3,12 +3,12 @@
 #ifndef BENCHLEAF_RECORD_UTF8_H_
 #define BENCHLEAF_RECORD_UTF8_H_
 
+#include "benchleaf/core/utf8.h"
+
 #include <string>
 #include <string_view>
 
 namespace benchleaf {
-
-bool IsUtf8(std::string_view text);
 
 // The text, with U+FFFD in place of whatever is not UTF-8.
 std::string MendedUtf8(std::string_view text);

@@ -42,7 +42,9 @@ TEST(Run, MisuseGoesToTheTalkingStream) {
   };
   const std::vector<Case> cases = {
       {"no command", {}, "--help"},
-      {"no such command", {"prats"}, "the commands are: index, find, parts, tube, lineup, sets, picture, export"},
+      {"no such command",
+       {"prats"},
+       "the commands are: index, find, parts, tube, lineup, stock, replace, sets, picture, export"},
       {"an option that is none", {"sets", "--colour"}, "--colour"},
       {"a command without what it needs", {"find"}, "TERM"},
       {"a number that is none", {"find", "C1", "--limit", "many"}, "--limit"},

@@ -13,7 +13,7 @@ namespace benchleaf {
 enum class ExitCode : int {
   kOk = 0,            // done, and something was found
   kNothingFound = 1,  // done, but nothing fits the question
-  kPartly = 2,        // done, but some files or pages could not be read
+  kPartly = 2,        // done, but some files, pages or rows could not be read
   kUsage = 3,         // the arguments or a configuration file cannot be understood
   kCannotRun = 4,     // no library, no index, index busy or foreign, disk full
   kInterrupted = 130,

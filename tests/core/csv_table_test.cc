@@ -1,4 +1,4 @@
-#include "library/csv.h"
+#include "benchleaf/core/csv_table.h"
 
 #include <gtest/gtest.h>
 
@@ -52,6 +52,15 @@ TEST(CsvTest, TextBehindAClosingQuoteIsAFault) {
   EXPECT_EQ(table.rows, (std::vector<CsvRow>{{2, {"d", "e"}}}));
   ASSERT_EQ(table.faults.size(), 1U);
   EXPECT_EQ(table.faults[0].line, 1);
+}
+
+TEST(CsvTest, TakesAnotherSeparator) {
+  EXPECT_EQ(ParseCsv("a;\"b;c\"\nd,e;f\n", ';').rows, (std::vector<CsvRow>{{1, {"a", "b;c"}}, {2, {"d,e", "f"}}}));
+}
+
+TEST(TrimmedCell, LosesBlanksAtItsEndsOnly) {
+  EXPECT_EQ(TrimmedCell(" 6V6 GT\t\r\n"), "6V6 GT");
+  EXPECT_EQ(TrimmedCell(" \t"), "");
 }
 
 }  // namespace

@@ -1,4 +1,4 @@
-#include "library/csv.h"
+#include "benchleaf/core/csv_table.h"
 
 #include <algorithm>
 #include <cstddef>
@@ -11,7 +11,7 @@ constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
 class CsvParser {
  public:
-  explicit CsvParser(std::string_view text) : text_(text) {}
+  CsvParser(std::string_view text, char separator) : text_(text), separator_(separator) {}
 
   CsvTable Parse() {
     while (at_ < text_.size()) {
@@ -53,13 +53,13 @@ class CsvParser {
           SkipLine();
           return;
         }
-        if (!AtLineEnd() && text_[at_] != ',') {
+        if (!AtLineEnd() && text_[at_] != separator_) {
           table_.faults.push_back({line_, column, "text follows a closing quote; write a quote within quotes twice"});
           SkipLine();
           return;
         }
       } else {
-        while (!AtLineEnd() && text_[at_] != ',') {
+        while (!AtLineEnd() && text_[at_] != separator_) {
           cell += text_[at_++];
         }
       }
@@ -68,7 +68,7 @@ class CsvParser {
         TakeLineEnd();
         break;
       }
-      ++at_;  // the comma
+      ++at_;  // the separator
     }
     if (row.cells.size() > 1 || !row.cells.front().empty()) {
       table_.rows.push_back(std::move(row));
@@ -99,6 +99,7 @@ class CsvParser {
   }
 
   std::string_view text_;
+  char separator_;
   std::size_t at_ = 0;
   int line_ = 1;
   CsvTable table_;
@@ -106,11 +107,18 @@ class CsvParser {
 
 }  // namespace
 
-CsvTable ParseCsv(std::string_view text) {
+CsvTable ParseCsv(std::string_view text, char separator) {
   if (text.starts_with(kByteOrderMark)) {
     text.remove_prefix(kByteOrderMark.size());
   }
-  return CsvParser(text).Parse();
+  return CsvParser(text, separator).Parse();
+}
+
+std::string TrimmedCell(std::string_view text) {
+  constexpr std::string_view kBlanks = " \t\n\r";
+  const std::size_t begin = text.find_first_not_of(kBlanks);
+  return begin == std::string_view::npos ? std::string()
+                                         : std::string(text.substr(begin, text.find_last_not_of(kBlanks) - begin + 1));
 }
 
 }  // namespace benchleaf

@@ -1,7 +1,7 @@
 // Comma-separated values as RFC 4180 describes them.
 
-#ifndef BENCHLEAF_LIBRARY_CSV_H_
-#define BENCHLEAF_LIBRARY_CSV_H_
+#ifndef BENCHLEAF_CORE_CSV_TABLE_H_
+#define BENCHLEAF_CORE_CSV_TABLE_H_
 
 #include <string>
 #include <string_view>
@@ -31,11 +31,14 @@ struct CsvTable {
   std::vector<CsvFault> faults;
 };
 
-// Beyond RFC 4180: a byte order mark is skipped, lines may end in CR LF, LF or CR, and empty lines are no records.
-// Quotes within a cell that does not begin with one are taken as they stand. A quote that is never closed spoils only
-// the line it stands on: reading goes on with the line after it.
-CsvTable ParseCsv(std::string_view text);
+// Beyond RFC 4180: a byte order mark is skipped, cells may be parted by another character, lines may end in CR LF, LF
+// or CR, and empty lines are no records. Quotes within a cell that does not begin with one are taken as they stand. A
+// quote that is never closed spoils only the line it stands on: reading goes on with the line after it.
+CsvTable ParseCsv(std::string_view text, char separator = ',');
+
+// The text without blanks, tabs and line breaks at either end.
+std::string TrimmedCell(std::string_view text);
 
 }  // namespace benchleaf
 
-#endif  // BENCHLEAF_LIBRARY_CSV_H_
+#endif  // BENCHLEAF_CORE_CSV_TABLE_H_

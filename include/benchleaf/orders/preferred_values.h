@@ -1,0 +1,39 @@
+// Preferred values (IEC 60063), standard ratings, and values as people order them.
+
+#ifndef BENCHLEAF_ORDERS_PREFERRED_VALUES_H_
+#define BENCHLEAF_ORDERS_PREFERRED_VALUES_H_
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace benchleaf {
+
+enum class Series { kE6, kE12, kE24 };
+
+// The values of a decade, from 1 to under 10, ascending: IEC 60063.
+const std::vector<double>& ValuesOf(Series series);
+
+// The value of the series that is nearest by ratio, in any decade. REQUIRES: value > 0.
+double NearestPreferred(double value, Series series);
+
+// The smallest value of the series that is not below `least`. REQUIRES: least > 0.
+double PreferredFrom(double least, Series series);
+
+// The first standard rating that is not below `least`; nothing when the list ends below it. Common practice, no source.
+std::optional<double> ElectrolyticVolts(double least);
+std::optional<double> FilmVolts(double least);
+std::optional<double> MicaVolts(double least);
+std::optional<double> ResistorWatts(double least);
+
+// "0.047 uF", "470 pF", "22 uF"; "470 kohm", "2.2 Mohm", "68 ohm".
+std::string FaradsText(double farads);
+std::string OhmsText(double ohms);
+
+// The same by the letter and digit code of IEC 60062: 47n, 470p, 22u; 470K, 2M2, 68R.
+std::string FaradsCode(double farads);
+std::string OhmsCode(double ohms);
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_ORDERS_PREFERRED_VALUES_H_
