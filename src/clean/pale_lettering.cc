@@ -34,7 +34,8 @@ bool IsPale(const Components& components, const Component& component, const InkI
 }  // namespace
 
 void AddPaleLetters(const GreyImage& level, const InkImage& ink, double cap_px, InkImage& rest) {
-  const Components components = FindComponents(Thresholded(level, kPalestInk));
+  // Opened: the grain of the paper would make millions of components on a fold-out.
+  const Components components = FindComponents(Opened(Thresholded(level, kPalestInk), 2, 2));
   std::vector<const Component*> letters;
   for (const Component& component : components.items) {
     if (IsLetter(component, cap_px) && IsPale(components, component, ink)) {
