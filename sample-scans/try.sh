@@ -37,6 +37,9 @@ say "4. A set's tubes, what each does and what the heaters draw; two sets side b
 show lineup "Osterwick"
 show lineup "Larkfield" "Dunmarrow"
 
+say "5. What a manual lacks, and where it contradicts itself"
+show gaps "Osterwick"
+
 "$benchleaf" export --db "$found/index" --library "$library" > "$found/export.jsonl"
 say "Pictures and the whole export are in $found:"
 ls "$found"

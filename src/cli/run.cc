@@ -2,6 +2,7 @@
 
 #include "cli/export_command.h"
 #include "cli/find_command.h"
+#include "cli/gaps_command.h"
 #include "cli/index_command.h"
 #include "cli/lineup_command.h"
 #include "cli/parts_command.h"
@@ -34,6 +35,7 @@ void SetUp(CLI::App& app, Job& job) {
   SetUpParts(app, job);
   SetUpTube(app, job);
   SetUpLineup(app, job);
+  SetUpGaps(app, job);
   SetUpStock(app, job);
   SetUpReplace(app, job);
   SetUpSets(app, job);

@@ -85,6 +85,14 @@ std::vector<Line> JoinLines(std::vector<Piece> pieces) {
   return lines;
 }
 
+std::vector<Line> UprightLines(const PageReading& reading) {
+  std::vector<Piece> upright;
+  for (Piece& piece : PiecesOf(reading)) {
+    if (piece.turn == 0) upright.push_back(std::move(piece));
+  }
+  return JoinLines(std::move(upright));
+}
+
 Piece Joined(const std::vector<Piece>& pieces, std::size_t from, std::size_t count) {
   Piece joined = pieces[from];
   joined.alternatives.clear();

@@ -39,6 +39,9 @@ double CapHeight(const PageReading& reading);
 // REQUIRES: pieces of one turn.
 std::vector<Line> JoinLines(std::vector<Piece> pieces);
 
+// The lines of the page's upright words.
+std::vector<Line> UprightLines(const PageReading& reading);
+
 // Pieces put into one with a box round all and the least of their confidences.
 Piece Joined(const std::vector<Piece>& pieces, std::size_t from, std::size_t count);
 

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <cmath>
 #include <cstddef>
 
 namespace benchleaf::extract {
@@ -257,6 +258,16 @@ std::optional<Value> ParseBareValue(std::string_view plain, std::string_view let
     default:
       return std::nullopt;
   }
+}
+
+std::optional<Value> ParsePartValue(std::string_view plain, std::string_view letters) {
+  auto value = ParseValue(plain);
+  return value ? value : ParseBareValue(plain, letters);
+}
+
+bool SameMagnitude(double a, double b) {
+  constexpr double kRounding = 0.005;
+  return std::abs(a - b) <= kRounding * std::abs(b);
 }
 
 }  // namespace benchleaf::extract

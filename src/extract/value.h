@@ -30,6 +30,12 @@ bool IsValueUnit(std::string_view plain);
 // else micromicrofarads, as the notes on old schematics say. Nothing for other classes, or when the text is no number.
 std::optional<Value> ParseBareValue(std::string_view plain, std::string_view letters);
 
+// The value of a part of the class with these letters: as ParseValue, else as ParseBareValue.
+std::optional<Value> ParsePartValue(std::string_view plain, std::string_view letters);
+
+// Whether two magnitudes of one quantity are the same, but for the rounding of their figures.
+bool SameMagnitude(double a, double b);
+
 // The quantity that a part of this class is measured in, if it has one (R, C, L and what begins like them).
 std::optional<Quantity> QuantityOf(std::string_view letters);
 

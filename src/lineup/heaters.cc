@@ -80,6 +80,7 @@ std::vector<HeaterGroup> GroupsOf(const std::vector<Heater>& heaters) {
     group.heaters.push_back({heater.tube, *best->volts, *best->amps, heater.supplies.size() > 1});
   }
   std::vector<HeaterGroup> sorted;
+  sorted.reserve(groups.size());
   for (auto& [volts, group] : groups) sorted.push_back(std::move(group));
   std::stable_sort(sorted.begin(), sorted.end(),
                    [](const HeaterGroup& a, const HeaterGroup& b) { return a.heaters.size() > b.heaters.size(); });

@@ -23,14 +23,6 @@ constexpr double kSureShortWord = 0.5;
 
 using Pieces = std::vector<extract::Piece>;
 
-std::vector<extract::Line> UprightLines(const PageReading& reading) {
-  Pieces upright;
-  for (extract::Piece& piece : extract::PiecesOf(reading)) {
-    if (piece.turn == 0) upright.push_back(std::move(piece));
-  }
-  return extract::JoinLines(std::move(upright));
-}
-
 // Words side by side and one under another, as a title of two or three lines has them.
 std::vector<Pieces> Blocks(const std::vector<extract::Line>& lines, double cap) {
   struct Block {
@@ -57,6 +49,7 @@ std::vector<Pieces> Blocks(const std::vector<extract::Line>& lines, double cap) 
     }
   }
   std::vector<Pieces> result;
+  result.reserve(blocks.size());
   for (Block& block : blocks) result.push_back(std::move(block.pieces));
   return result;
 }
@@ -102,7 +95,7 @@ bool IsDrawing(PageKind kind) {
 
 void AddTitlesOfDrawing(const PageRecord& page, const TubeFunctions& functions, std::vector<StageTitle>& titles) {
   const double cap = extract::CapHeight(page.reading);
-  for (const Pieces& block : Blocks(UprightLines(page.reading), cap)) {
+  for (const Pieces& block : Blocks(extract::UprightLines(page.reading), cap)) {
     for (auto& [title, box] : TitlesIn(block, functions)) {
       double nearest = kReach * cap;
       for (const Sighting& sighting : page.sightings) {
@@ -123,7 +116,7 @@ void AddTitlesOfDrawing(const PageRecord& page, const TubeFunctions& functions, 
 // "V2  6BA6  I.F. amplifier": what stands behind the type, up to the next type of the line.
 void AddTitlesOfRows(const PageRecord& page, const TubeFunctions& functions, std::vector<StageTitle>& titles) {
   const double cap = extract::CapHeight(page.reading);
-  const std::vector<extract::Line> lines = UprightLines(page.reading);
+  const std::vector<extract::Line> lines = extract::UprightLines(page.reading);
   std::vector<std::pair<Box, std::string>> types;
   for (const Sighting& sighting : page.sightings) {
     if (sighting.kind != TermKind::kTube) continue;

@@ -6,7 +6,6 @@
 #include "linking/near_values.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <optional>
 #include <set>
@@ -150,28 +149,22 @@ class Linker {
   // Whether a value beside the designator is the one in the list.
   Agreement ValueAgreement(const Entry& entry, const std::string& own, const Seen& place) const {
     const std::string letters = Letters(own);
-    const auto listed = ValueFrom(entry.value, letters);
+    const auto listed = extract::ParsePartValue(entry.value, letters);
     if (!listed) {
       return Agreement::kUnknown;
     }
     Agreement agreement = Agreement::kUnknown;
     for (const std::size_t i : beside_[place.page][place.sighting]) {
-      const auto drawn = ValueFrom(pages_[place.page].sightings[i].text, letters);
+      const auto drawn = extract::ParsePartValue(pages_[place.page].sightings[i].text, letters);
       if (!drawn || drawn->quantity != listed->quantity) {
         continue;
       }
-      constexpr double kRounding = 0.005;
-      if (std::abs(drawn->magnitude - listed->magnitude) <= kRounding * std::abs(listed->magnitude)) {
+      if (extract::SameMagnitude(drawn->magnitude, listed->magnitude)) {
         return Agreement::kAgrees;
       }
       agreement = Agreement::kDiffers;
     }
     return agreement;
-  }
-
-  static std::optional<extract::Value> ValueFrom(const std::string& text, const std::string& letters) {
-    auto value = extract::ParseValue(text);
-    return value ? value : extract::ParseBareValue(text, letters);
   }
 
   const std::vector<LinkPage>& pages_;

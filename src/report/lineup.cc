@@ -57,6 +57,7 @@ void AddTube(Table& table, const LineupTube& tube) {
 
 std::vector<std::size_t> TubesOf(const std::vector<CountedHeater>& heaters) {
   std::vector<std::size_t> tubes;
+  tubes.reserve(heaters.size());
   for (const CountedHeater& heater : heaters) tubes.push_back(heater.tube);
   return tubes;
 }

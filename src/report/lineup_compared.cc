@@ -28,6 +28,7 @@ std::string TypedTubes(const ManualLineup& lineup, const std::vector<std::size_t
 
 std::vector<std::string> Types(const ManualLineup& lineup, const std::vector<std::size_t>& which) {
   std::vector<std::string> types;
+  types.reserve(which.size());
   for (const std::size_t i : which) types.push_back(lineup.tubes[i].socket.type);
   std::sort(types.begin(), types.end());
   types.erase(std::unique(types.begin(), types.end()), types.end());

@@ -12,6 +12,7 @@ namespace {
 
 HeaterSums SumsOf(const std::vector<std::string>& types) {
   std::vector<const TubeEntry*> tubes;
+  tubes.reserve(types.size());
   for (const std::string& type : types) tubes.push_back(ShippedTubes().FindNearest(type));
   return SumHeaters(tubes);
 }

@@ -1,6 +1,7 @@
 #include "benchleaf/lineup/line_up.h"
 
 #include "lineup/shipped_tables.h"
+#include "record/printed_page.h"
 
 #include <gtest/gtest.h>
 
@@ -10,43 +11,6 @@
 namespace benchleaf {
 namespace {
 
-constexpr int kSide = 1000;  // px of a page; letters are 20 px high
-
-PageRecord Page(PageKind kind, int number) {
-  PageRecord page;
-  page.file = "m.pdf";
-  page.page = number;
-  page.facts.kind = kind;
-  page.reading.frame = {.scan_width = kSide,
-                        .scan_height = kSide,
-                        .dpi = 200,
-                        .orientation = 0,
-                        .scale = 1,
-                        .skew_degrees = 0,
-                        .level_width = kSide,
-                        .level_height = kSide};
-  page.reading.measures.cap_height_px = 20;
-  return page;
-}
-
-// Puts a word on the page and, when it is a term, the sighting of it.
-void Print(PageRecord& page, const std::string& text, int x, int y, std::optional<TermKind> kind = std::nullopt,
-           const std::string& assembly = "") {
-  Word word;
-  word.text = text;
-  word.box = {x, y, static_cast<int>(16 * text.size()), 20};
-  word.confidence = 0.9;
-  page.reading.words.push_back(word);
-  if (!kind) return;
-  Sighting sighting;
-  sighting.kind = *kind;
-  sighting.text = sighting.read = text;
-  sighting.box = ToScan(page.reading.frame, word.box);
-  sighting.confidence = 0.9;
-  sighting.assembly = assembly;
-  page.sightings.push_back(sighting);
-}
-
 void List(PageRecord& page, const std::string& designator, const std::string& type, const std::string& words, int y,
           const std::string& assembly = "") {
   Print(page, type, 300, y, TermKind::kTube);
@@ -54,7 +18,7 @@ void List(PageRecord& page, const std::string& designator, const std::string& ty
   entry.designator = designator;
   entry.assembly = assembly;
   entry.description = "Tube, " + type + ", " + words;
-  entry.box = {0.1, (y - 2.0) / kSide, 0.8, 0.024};
+  entry.box = {0.1, (y - 2.0) / 1000, 0.8, 0.024};
   entry.confidence = 0.8;
   page.entries.push_back(entry);
 }
@@ -76,7 +40,7 @@ std::string Text(const std::vector<PageRecord>& pages) {
 }
 
 TEST(LineUp, TakesFunctionsFromThePartsList) {
-  PageRecord list = Page(PageKind::kPartsList, 7);
+  PageRecord list = PrintedPage(PageKind::kPartsList, 7);
   List(list, "V1", "6BE6", "CONVERTER", 200);
   List(list, "V2", "6AT6", "DET. 1ST AUDIO", 240);
   List(list, "V3", "6AQ5", "GRZL", 280);
@@ -85,7 +49,7 @@ TEST(LineUp, TakesFunctionsFromThePartsList) {
 }
 
 TEST(LineUp, TakesFunctionsFromTheTitlesOfADrawing) {
-  PageRecord drawing = Page(PageKind::kSchematic, 3);
+  PageRecord drawing = PrintedPage(PageKind::kSchematic, 3);
   Print(drawing, "HORIZONTAL", 200, 100);
   Print(drawing, "OUTPUT", 232, 126);
   Print(drawing, "V16", 250, 200, TermKind::kDesignator);
@@ -99,7 +63,7 @@ TEST(LineUp, TakesFunctionsFromTheTitlesOfADrawing) {
 }
 
 TEST(LineUp, GivesATitleToTheNearestTubeAndNotToOneFarOff) {
-  PageRecord drawing = Page(PageKind::kSchematic, 3);
+  PageRecord drawing = PrintedPage(PageKind::kSchematic, 3);
   Print(drawing, "DAMPER", 200, 100);
   Print(drawing, "V1", 200, 160, TermKind::kDesignator);
   Print(drawing, "6AX4GT", 200, 186, TermKind::kTube);
@@ -109,7 +73,7 @@ TEST(LineUp, GivesATitleToTheNearestTubeAndNotToOneFarOff) {
 }
 
 TEST(LineUp, TakesFunctionsFromATableOfTubes) {
-  PageRecord table = Page(PageKind::kSpecifications, 2);
+  PageRecord table = PrintedPage(PageKind::kSpecifications, 2);
   Print(table, "V2", 100, 200, TermKind::kDesignator);
   Print(table, "6BA6", 180, 200, TermKind::kTube);
   Print(table, "I.F.", 400, 200);
@@ -121,10 +85,10 @@ TEST(LineUp, TakesFunctionsFromATableOfTubes) {
 }
 
 TEST(LineUp, CountsATubeOnceHoweverOftenItIsSeen) {
-  PageRecord drawing = Page(PageKind::kSchematic, 3);
+  PageRecord drawing = PrintedPage(PageKind::kSchematic, 3);
   Print(drawing, "V2", 250, 200, TermKind::kDesignator, "A1");
   Print(drawing, "6AU6", 250, 226, TermKind::kTube);
-  PageRecord list = Page(PageKind::kPartsList, 7);
+  PageRecord list = PrintedPage(PageKind::kPartsList, 7);
   List(list, "V2", "6AU6", "DRIVER", 200, "A1");
   List(list, "V2", "6AU6", "INTEGRATOR", 240, "A2");
   EXPECT_EQ(Text({drawing, list}), "A1V2 6AU6 [driver], A2V2 6AU6 [sweep generator]")
@@ -132,17 +96,17 @@ TEST(LineUp, CountsATubeOnceHoweverOftenItIsSeen) {
 }
 
 TEST(LineUp, CountsNoTubeWhereSeveralAssembliesMayBeMeant) {
-  PageRecord drawing = Page(PageKind::kSchematic, 3);
+  PageRecord drawing = PrintedPage(PageKind::kSchematic, 3);
   Print(drawing, "V2", 250, 200, TermKind::kDesignator);
   Print(drawing, "6AU6", 250, 226, TermKind::kTube);
-  PageRecord list = Page(PageKind::kPartsList, 7);
+  PageRecord list = PrintedPage(PageKind::kPartsList, 7);
   List(list, "V2", "6AU6", "DRIVER", 200, "A1");
   List(list, "V2", "6AU6", "INTEGRATOR", 240, "A2");
   EXPECT_EQ(Text({drawing, list}), "A1V2 6AU6 [driver], A2V2 6AU6 [sweep generator]");
 }
 
 TEST(LineUp, CountsHeatersOfTubesWithADesignatorOnly) {
-  PageRecord drawing = Page(PageKind::kSchematic, 3);
+  PageRecord drawing = PrintedPage(PageKind::kSchematic, 3);
   for (const int i : {1, 2, 3}) {
     Print(drawing, "V" + std::to_string(i), 250, 200 * i, TermKind::kDesignator);
     Print(drawing, "6AU6", 250, 200 * i + 26, TermKind::kTube);
@@ -158,10 +122,10 @@ TEST(LineUp, CountsHeatersOfTubesWithADesignatorOnly) {
 }
 
 TEST(LineUp, SaysWhichPagesItCouldNotSearch) {
-  PageRecord unread = Page(PageKind::kOther, 4);
+  PageRecord unread = PrintedPage(PageKind::kOther, 4);
   unread.failure = Error{ErrorCode::kTimeout, "the page took too long", "m.pdf", 4};
   ManualRecord manual;
-  manual.pages = {Page(PageKind::kText, 1), unread};
+  manual.pages = {PrintedPage(PageKind::kText, 1), unread};
   const ManualLineup lineup = LineUp(manual, ShippedTubes(), ShippedFunctions());
   EXPECT_EQ(lineup.pages, 1U);
   EXPECT_EQ(lineup.failures, (std::vector<Error>{*unread.failure}));
