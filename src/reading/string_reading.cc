@@ -157,6 +157,17 @@ bool IsReadAlready(const TextString& string, const std::vector<Word>& words) {
   });
 }
 
+// Whether a string that has been read, well or badly, fills the blob: reading the same ink again tells nothing new.
+bool IsFilled(const CleanPage& page, const TextString& blob, const std::vector<TextString>& strings) {
+  constexpr double kFills = 0.75;  // of the box round both
+  const auto area = [](const Box& box) { return static_cast<double>(box.width) * box.height; };
+  return std::any_of(strings.begin(), strings.end(), [&](const TextString& string) {
+    return string.standing == blob.standing &&
+           area(Intersection(string.box, blob.box)) >= kFills * area(Union(string.box, blob.box)) &&
+           IsReadable(page, string);
+  });
+}
+
 bool IsInAWord(const TextString& string, const std::vector<Word>& words) {
   return std::any_of(words.begin(), words.end(),
                      [&](const Word& word) { return OverlapOfSmaller(word.box, string.box) > 0.3; });
@@ -214,7 +225,7 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
     }
   }
   for (const TextString& string : page.steps.broken ? FindBrokenStrings(page) : std::vector<TextString>()) {
-    if (!IsReadAlready(string, words)) {
+    if (!IsReadAlready(string, words) && !IsFilled(page, string, strings)) {
       add(string.standing ? ReadStanding(page, string, reader) : ReadOne(page, string, 0, reader));
     }
   }
