@@ -106,7 +106,7 @@ double BestConfidence(const std::vector<Word>& words) {
 std::vector<Word> ReadStanding(const CleanPage& page, const TextString& string, LineReader& reader) {
   constexpr double kReadsWell = 0.8;
   std::vector<Word> up = ReadOne(page, string, 270, reader);
-  if (BestConfidence(up) >= kReadsWell && HasDesignatorForm(up)) {
+  if (BestConfidence(up) >= kReadsWell) {
     return up;
   }
   std::vector<Word> down = ReadOne(page, string, 90, reader);
