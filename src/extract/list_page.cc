@@ -35,10 +35,12 @@ bool IsScattered(const PageMeasures& measures) {
 
 // Whether the rows are a list's: on a drawing, too, designators may stand one below the other, but then nothing beside
 // them is worded and no part number follows; the pins of a drawing's connectors and sockets have words beside them, but
-// no part numbers.
-bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines, bool scattered) {
+// no part numbers. Instructions and tables of voltages begin lines with designators, too: without any part number the
+// designators must be as many as half of the lines.
+bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines, std::size_t lines_between, bool scattered) {
   std::size_t told = 0;
   std::size_t numbered = 0;
+  std::size_t naming = 0;
   std::size_t designators = 0;
   for (const ListPageRow& row : rows) {
     bool worded = !row.fields.part_number.empty();
@@ -48,11 +50,12 @@ bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines, bool scatte
     }
     told += worded ? 1U : 0U;
     numbered += row.fields.part_number.empty() ? 0U : 1U;
-    designators += row.row.designators.empty() ? 0U : 1U;
+    naming += row.row.designators.empty() ? 0U : 1U;
+    designators += row.row.designators.size();
   }
-  const bool item_list = designators == 0 && rows.size() >= 3;
-  return (designators >= 2 || item_list) && (scattered ? numbered : told) * 10 >= rows.size() * 6 &&
-         rows.size() * 5 >= lines;
+  const bool item_list = naming == 0 && rows.size() >= 3;
+  return (naming >= 2 || item_list) && (scattered ? numbered : told) * 10 >= rows.size() * 6 &&
+         (numbered == 0 ? designators * 2 > lines + lines_between : rows.size() * 5 >= lines);
 }
 
 // A short word that a reader took for a turned one, though it also read something like a designator upright.
@@ -160,8 +163,10 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
   std::vector<TableRows> page;
   std::string in_force = assembly;
   std::size_t lines = 0;
+  std::size_t lines_between = 0;
   for (const ListBand& band : FindTables(ListPieces(reading, cap, tables), cap, tables)) {
     if (band.heading) {
+      ++lines_between;
       if (auto heading = AssemblyHeading(*band.heading, tables)) {
         in_force = *heading;
       }
@@ -180,7 +185,7 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
       rows.push_back({std::move(table.rows[i]), std::move(fields[i])});
     }
   }
-  if (!IsList(rows, lines, IsScattered(reading.measures))) {
+  if (!IsList(rows, lines, lines_between, IsScattered(reading.measures))) {
     return {};
   }
   assembly = in_force;

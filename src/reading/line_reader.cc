@@ -3,6 +3,7 @@
 #include "reading/word_choice.h"
 
 #include <algorithm>
+#include <string_view>
 #include <utility>
 
 namespace benchleaf {
@@ -57,6 +58,17 @@ double TrustIn(const Token& token, ReaderKind reader, const std::vector<Token>& 
   return Trust(evidence);
 }
 
+// Whether a token is another with a figure in place of its closing comma or point ("V7" for "V,"). The reader for
+// drawings does that: labels have no commas, and a letter with a figure behind it is what they mostly are.
+bool TakesCommaForFigure(const Token& token, const Token& other) {
+  if (token.text.size() < 2 || token.text.size() != other.text.size() || token.text.back() < '0' ||
+      token.text.back() > '9' || (other.text.back() != ',' && other.text.back() != '.')) {
+    return false;
+  }
+  const std::string_view stem(token.text.data(), token.text.size() - 1);
+  return std::string_view(other.text).starts_with(stem) && CommonWidth(token.box, other.box) > 0;
+}
+
 bool Holds(const std::vector<Token>& tokens, const Token& token) {
   return std::any_of(tokens.begin(), tokens.end(), [&](const Token& other) {
     return other.text == token.text && CommonWidth(other.box, token.box) > 0;
@@ -102,7 +114,9 @@ std::vector<Token> LineReader::Read(const GreyImage& line, const StringLook& loo
     tokens.push_back(std::move(trusted));
   }
   for (const Token& token : lettering) {
-    if (token.text != kNoText && !Holds(general, token)) {
+    const bool misread = std::any_of(general.begin(), general.end(),
+                                     [&](const Token& other) { return TakesCommaForFigure(token, other); });
+    if (token.text != kNoText && !misread && !Holds(general, token)) {
       Token trusted = token;
       trusted.confidence = !steps_.trust ? token.confidence
                                          : TrustIn(token, ReaderKind::kLettering, general, look, lettering.size() == 1);

@@ -372,6 +372,23 @@ TEST(ExtractEntries, FindsNoListOnOtherPages) {
   EXPECT_EQ(state.assembly, "");
 }
 
+TEST(ExtractEntries, FindsNoListAmongInstructions) {
+  EXPECT_EQ(Rows({
+                "Let the receiver and the signal generator warm up for ten",
+                "minutes. Turn the volume control full on.",
+                "STEP  GENERATOR   DIAL      ADJUST      FOR",
+                "1     455 KC      1600 KC   T2 top      Maximum",
+                "      at grid of V1         and bottom",
+                "2     455 KC      1600 KC   T1 top      Maximum",
+                "      at grid of V1         and bottom",
+                "3     1600 KC     1600 KC   C2          Maximum",
+                "      through a loop of wire",
+                "Rock the tuning while step 3 is done, and repeat it until",
+                "nothing more is gained. Voltages to chassis, at 117 volts:",
+            }),
+            Strings{});
+}
+
 TEST(ExtractEntries, IsLessSureOfRowsThatWereRepaired) {
   ListState state;
   const auto entries =

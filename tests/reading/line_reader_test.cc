@@ -64,6 +64,15 @@ TEST_F(LineReading, ReadsDrawingsLetteringSurely) {
   }
 }
 
+TEST_F(LineReading, TakesNoCommaForAFigure) {
+  for (const std::string text : {"1 W, 5", "9 V, 1"}) {
+    for (const Token& token : reader_->Read(Line(text, scanmaker::Lettering::kTypewriter), Lettered(4))) {
+      EXPECT_TRUE(token.text.size() < 2 || (token.text[0] != 'W' && token.text[0] != 'V') || token.text[1] == ',')
+          << text << ": " << token.text;
+    }
+  }
+}
+
 TEST_F(LineReading, SeesNoTextInAScrapOfASymbol) {
   scanmaker::Sheet sheet(kWidth, kHeight);
   for (int i = 0; i < 5; ++i) {  // a resistor's zigzag
