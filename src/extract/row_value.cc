@@ -1,6 +1,7 @@
 #include "extract/row_value.h"
 
 #include "extract/plain_text.h"
+#include "extract/spoiled_value.h"
 #include "extract/value.h"
 
 #include <cstddef>
@@ -31,7 +32,8 @@ std::optional<Value> ValueIn(std::string_view text) {
   return ParseValue(plain);
 }
 
-// The description cut at commas and brackets that do not belong to a number: "470K,1/2W" gives two texts.
+// The description cut at commas and brackets that do not belong to a number: "470K,1/2W" gives two texts; so does
+// "2.2MEG.1/2W", whose comma lost its tail.
 std::vector<std::string> Texts(const std::vector<Piece>& pieces) {
   std::vector<std::string> texts;
   for (const Piece& piece : pieces) {
@@ -40,7 +42,9 @@ std::vector<std::string> Texts(const std::vector<Piece>& pieces) {
       const char c = piece.text[i];
       const bool thousands = c == ',' && i > 0 && IsDigit(piece.text[i - 1]) && i + 3 < piece.text.size() &&
                              IsDigit(piece.text[i + 1]) && IsDigit(piece.text[i + 2]) && IsDigit(piece.text[i + 3]);
-      if ((c == ',' && !thousands) || c == ';' || c == '(' || c == ')' || c == ':') {
+      const bool lost_tail =
+          c == '.' && i > 0 && IsLetter(piece.text[i - 1]) && i + 1 < piece.text.size() && IsDigit(piece.text[i + 1]);
+      if ((c == ',' && !thousands) || lost_tail || c == ';' || c == '(' || c == ')' || c == ':') {
         texts.push_back(Amount(text));
         text.clear();
       } else {
@@ -58,6 +62,19 @@ bool Wanted(const Value& value, std::optional<Quantity> quantity) {
   }
   return value.quantity == Quantity::kResistance || value.quantity == Quantity::kCapacitance ||
          value.quantity == Quantity::kInductance || value.quantity == Quantity::kFrequency;
+}
+
+// The first value of that quantity of which a letter is spoiled.
+std::optional<Value> SpoiledIn(const std::vector<std::string>& texts, Quantity quantity) {
+  for (std::size_t i = 0; i < texts.size(); ++i) {
+    if (const auto value = ParseSpoiledValue(texts[i], quantity)) {
+      return value;
+    }
+    if (const auto value = i + 1 < texts.size() ? ParseSpoiledValue(texts[i] + texts[i + 1], quantity) : std::nullopt) {
+      return value;
+    }
+  }
+  return std::nullopt;
 }
 
 }  // namespace
@@ -85,7 +102,8 @@ std::string ValueOf(const std::vector<Piece>& description, std::string_view lett
       bare = texts[i];
     }
   }
-  return bare;
+  const auto spoiled = quantity ? SpoiledIn(texts, *quantity) : std::nullopt;
+  return spoiled ? spoiled->canonical : bare;
 }
 
 }  // namespace benchleaf::extract

@@ -103,6 +103,25 @@ TEST(ExtractEntries, TakesADashForTheDotOfACapacitorInMicrofarads) {
             }));
 }
 
+TEST(ExtractEntries, ReadsValuesOfWhichALetterIsSpoiled) {
+  EXPECT_EQ(Rows({
+                "C1       Capacitor, S00 MMF, 500 V, mica     20-1032-5",
+                "C2       Capacitor, .1 MED, 400 V, paper     20-1033-7",
+                "C3       Capacitor, 1O0MMP, 500 V, mica      20-1034-7",
+                "R1       Resistor, 2.2 MEG.1/2 W, 10%        61-2001-1",
+                "R2       Resistor, 470 DHMS, 1/2 W, 10%      61-2002-1",
+                "R3       Resistor, see note 3                61-2003-1",
+            }),
+            (Strings{
+                "C1|Capacitor, S00 MMF, 500 V, mica|20-1032-5||500MMF",
+                "C2|Capacitor, .1 MED, 400 V, paper|20-1033-7||.1MFD",
+                "C3|Capacitor, 1O0MMP, 500 V, mica|20-1034-7||100MMF",
+                "R1|Resistor, 2.2 MEG.1/2 W, 10%|61-2001-1||2.2MEG",
+                "R2|Resistor, 470 DHMS, 1/2 W, 10%|61-2002-1||470OHMS",
+                "R3|Resistor, see note 3|61-2003-1||",
+            }));
+}
+
 TEST(ExtractEntries, TakesNoHeadingOfAGroupIntoADescription) {
   EXPECT_EQ(Rows({
                 "L1       Coil, loop antenna                  36-7885-8",
