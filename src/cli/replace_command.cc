@@ -3,6 +3,8 @@
 #include "cli/choices.h"
 #include "cli/talk.h"
 
+#include "benchleaf/extract/rules.h"
+#include "benchleaf/gaps/find_gaps.h"
 #include "benchleaf/orders/order.h"
 #include "benchleaf/record/json.h"
 #include "benchleaf/report/order.h"
@@ -26,6 +28,17 @@ Result<std::vector<PartKind>> Kinds(const std::vector<std::string>& only) {
     kinds.push_back(*kind);
   }
   return kinds;
+}
+
+// Where the drawings of the set contradict its lists.
+KnownDoubts DrawnOtherwise(const std::vector<ManualRecord>& manuals, const Rules& rules) {
+  KnownDoubts doubts;
+  for (const ManualRecord& manual : manuals) {
+    for (const Gap& gap : FindGaps(manual, rules).gaps) {
+      if (gap.kind == GapKind::kValue && gap.grade != GapGrade::kNote) doubts[gap.what].push_back(gap.reason);
+    }
+  }
+  return doubts;
 }
 
 std::string Summary(const std::string& set, const Order& order) {
@@ -75,13 +88,17 @@ ExitCode RunReplace(const ReplaceOptions& options, const Streams& streams) {
   if (!kinds) return Stop(streams, kinds.error());
   const auto words = PartWords::Load(TablesNamed("replace-words.tsv", options.places));
   if (!words) return Stop(streams, words.error());
+  const auto rules = Rules::Load(options.places.ConfigFolder());
+  if (!rules) return Stop(streams, rules.error());
   auto index = OpenIndex(options.places);
   if (!index) return Stop(streams, index.error());
   const auto set = ChooseSet(**index, options.set, streams);
   if (!set) return set.error();
   const auto parts = (*index)->Parts(*set);
   if (!parts) return Stop(streams, parts.error());
-  const Order order = MakeOrder(*parts, *kinds, *words);
+  const auto manuals = (*index)->Manuals(*set);
+  if (!manuals) return Stop(streams, manuals.error());
+  const Order order = MakeOrder(*parts, *kinds, *words, DrawnOtherwise(*manuals, **rules));
   const bool nothing = order.items.empty() && order.unread.empty();
   if (parts->empty()) {
     Say(streams, *set + ": no parts list was found among its pages; `benchleaf sets \"" + *set +

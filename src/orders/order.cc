@@ -52,9 +52,12 @@ std::string Was(const OldRating& rating) {
   return text;
 }
 
+std::string Unusual(const std::string& value) { return value + " was never a usual value: probably misread"; }
+
 class OrderMaker {
  public:
-  OrderMaker(const std::vector<PartKind>& kinds, const PartWords& words) : kinds_(kinds), words_(words) {}
+  OrderMaker(const std::vector<PartKind>& kinds, const PartWords& words, const KnownDoubts& known)
+      : kinds_(kinds), words_(words), known_(known) {}
 
   void Add(const FoundEntry& found) {
     const Entry& entry = found.entry;
@@ -65,6 +68,7 @@ class OrderMaker {
     part.row = entry.description;
     part.part_number = entry.part_number;
     part.confidence = entry.confidence;
+    if (const auto known = known_.find(part.designator); known != known_.end()) part.doubts = known->second;
     const std::string letters = ClassLetters(entry.designator);
     part.line =
         WantsCapacitors() && (letters.empty() || letters == "C") ? words_.LineIn(entry.description) : std::nullopt;
@@ -109,6 +113,7 @@ class OrderMaker {
       return;
     }
     const double farads = rating.sections.front().farads;
+    if (!IsUsualValue(farads)) part.doubts.push_back(Unusual(FaradsText(farads)));
     part.kind_by_value = !said;
     const PartKind kind = said                                                         ? *said
                           : farads >= kLeastElectrolytic || rating.sections.size() > 1 ? PartKind::kElectrolytic
@@ -137,6 +142,7 @@ class OrderMaker {
       LeaveUnread(std::move(part), "no resistance is read");
     } else {
       part.was = Was(rating);
+      if (!IsUsualValue(*rating.ohms)) part.doubts.push_back(Unusual(OhmsText(*rating.ohms)));
       Place(orders::NewResistor(kind, rating), std::move(part));
     }
   }
@@ -185,6 +191,7 @@ class OrderMaker {
 
   const std::vector<PartKind>& kinds_;
   const PartWords& words_;
+  const KnownDoubts& known_;
   Order order_;
   std::set<std::tuple<std::string, int, std::string>> seen_;
 };
@@ -231,8 +238,9 @@ const std::vector<PartKind>& AgeingKinds() {
   return kinds;
 }
 
-Order MakeOrder(const std::vector<FoundEntry>& parts, const std::vector<PartKind>& kinds, const PartWords& words) {
-  OrderMaker maker(kinds, words);
+Order MakeOrder(const std::vector<FoundEntry>& parts, const std::vector<PartKind>& kinds, const PartWords& words,
+                const KnownDoubts& known) {
+  OrderMaker maker(kinds, words, known);
   for (const FoundEntry& found : parts) maker.Add(found);
   Order order = maker.Finish();
   DoubtTwice(order);

@@ -91,6 +91,15 @@ double PreferredFrom(double least, Series series) {
   return InDecade(1, decade + 1);
 }
 
+bool IsUsualValue(double value) {
+  constexpr double kFiguresRounding = 0.005;
+  constexpr std::array<double, 9> kRound = {1.25, 2.5, 3.5, 4, 5, 6, 7, 8, 9};
+  const auto same = [&](double usual) { return std::abs(value - usual) <= kFiguresRounding * usual; };
+  const int decade = DecadeOf(value);
+  return same(NearestPreferred(value, Series::kE24)) ||
+         std::any_of(kRound.begin(), kRound.end(), [&](double round) { return same(InDecade(round, decade)); });
+}
+
 std::optional<double> ElectrolyticVolts(double least) {
   static const std::vector<double> ratings = {6.3, 10, 16, 25, 35, 50, 63, 100, 160, 200, 250, 350, 400, 450, 500};
   return FirstFrom(ratings, least);

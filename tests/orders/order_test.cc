@@ -171,6 +171,19 @@ TEST(MakeOrder, DoubtsWhatDisagrees) {
                                                     "C3: listed twice, with different values"));
 }
 
+TEST(MakeOrder, DoubtsValuesThatWereNeverMade) {
+  const Order order = OrderFor({Row("C1", "PAPER, .65 MFD 600 V"), Row("C2", "PAPER, .05 MFD 600 V")});
+  EXPECT_EQ(Text(order), "1 film capacitor 0.047 uF 630 V: C2; 1 film capacitor 0.68 uF 630 V: C1");
+  EXPECT_THAT(order.items[0].replaces[0].doubts, IsEmpty());
+  EXPECT_THAT(order.items[1].replaces[0].doubts, ElementsAre(HasSubstr("0.65 uF was never a usual value")));
+}
+
+TEST(MakeOrder, PassesOnWhatTheDrawingSays) {
+  const Order order = MakeOrder({Row("C1", "PAPER, .5 MFD 600 V")}, AgeingKinds(), ShippedWords(),
+                                {{"C1", {".5MFD in the list, .05MFD beside the symbol"}}, {"C2", {"another's"}}});
+  EXPECT_THAT(order.items.at(0).replaces.at(0).doubts, ElementsAre(".5MFD in the list, .05MFD beside the symbol"));
+}
+
 TEST(MakeOrder, OrdersAPartOnceThatTwoListsName) {
   FoundEntry again = Row("C1", "PAPER .05 MFD 600 V");
   again.place.page = 9;

@@ -112,5 +112,15 @@ TEST(Texts, AreWhatPeopleOrderBy) {
   }
 }
 
+TEST(IsUsualValue, KnowsTheSeriesAndTheRoundValuesBeforeThem) {
+  // E24 of IEC 60063; the round ones: common practice, no source.
+  for (const double value : {0.047e-6, 0.05e-6, 250e-12, 8e-6, 20e-6, 1.25e-6, 9.1e3, 90e3, 470e3, 10e6}) {
+    EXPECT_TRUE(IsUsualValue(value)) << value;
+  }
+  for (const double value : {0.65e-6, 0.0475e-6, 17e-6, 44e3, 8.8}) {
+    EXPECT_FALSE(IsUsualValue(value)) << value;
+  }
+}
+
 }  // namespace
 }  // namespace benchleaf

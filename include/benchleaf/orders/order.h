@@ -62,6 +62,10 @@ struct Order {
   std::vector<std::string> cautions;  // that belong to what is ordered
 };
 
+// What else is known against the reading of a part's row, by designator with its assembly: ".65MFD in the list, .05MFD
+// beside the symbol".
+using KnownDoubts = std::map<std::string, std::vector<std::string>>;
+
 // Kinds that age: electrolytic, paper, selenium.
 const std::vector<PartKind>& AgeingKinds();
 
@@ -71,8 +75,9 @@ const std::vector<PartKind>& AgeingKinds();
 // reached far above the mark. Paper and film: the nearest E6 value where it is within a tenth, else the nearest of E12.
 // Mica and ceramic, and resistors: the nearest of E24. Series: IEC 60063; the choice among them is common practice, no
 // source. Volts and watts: the next standard rating up. A part whose row speaks of the line is ordered in any case, as
-// safety-rated (IEC 60384-14).
-Order MakeOrder(const std::vector<FoundEntry>& parts, const std::vector<PartKind>& kinds, const PartWords& words);
+// safety-rated (IEC 60384-14). A value that was never usual is ordered with a doubt: it was probably misread.
+Order MakeOrder(const std::vector<FoundEntry>& parts, const std::vector<PartKind>& kinds, const PartWords& words,
+                const KnownDoubts& known = {});
 
 }  // namespace benchleaf
 

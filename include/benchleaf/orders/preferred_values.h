@@ -20,6 +20,10 @@ double NearestPreferred(double value, Series series);
 // The smallest value of the series that is not below `least`. REQUIRES: least > 0.
 double PreferredFrom(double least, Series series);
 
+// Whether parts were usually made in that value: those of E24 in any decade, and the round ones of the time before the
+// series (1 to 9, 1.25, 2.5, 3.5): common practice, no source. REQUIRES: value > 0.
+bool IsUsualValue(double value);
+
 // The first standard rating that is not below `least`; nothing when the list ends below it. Common practice, no source.
 std::optional<double> ElectrolyticVolts(double least);
 std::optional<double> FilmVolts(double least);
