@@ -1,5 +1,6 @@
 #include "extract/list_page.h"
 #include "extract/list_pieces.h"
+#include "extract/page_numbering.h"
 #include "extract/page_terms.h"
 
 #include "benchleaf/extract/extract.h"
@@ -62,7 +63,8 @@ bool IsBelieved(const PageTerm& term, const std::vector<extract::ListPageRow>& r
     return OverlapOfSmaller(row.row.box, term.box) > 0.5;
   });
   constexpr double kSure = 0.85;
-  return term.confidence >= (in_row ? kSure : extract::kLeastSureOnDrawings);
+  constexpr double kFairlySure = 0.45;
+  return term.confidence >= (in_row ? kSure : kFairlySure);
 }
 
 // The words of rows that stand for tubes tell of tubes.
@@ -118,6 +120,9 @@ std::vector<Sighting> ExtractSightings(const PageReading& reading, const Rules& 
   }
   terms.insert(terms.end(), row_terms.begin(), row_terms.end());
   extract::SettleTerms(terms, sense, tables);
+  if (!list && extract::IsScattered(reading.measures)) {
+    extract::WeighByNumbering(terms, tables);
+  }
 
   std::vector<Sighting> sightings;
   for (PageTerm& term : terms) {

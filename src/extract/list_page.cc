@@ -27,12 +27,6 @@ bool IsWord(const Piece& piece) {
 
 bool IsRunningText(const Piece& piece) { return piece.origin != WordOrigin::kString; }
 
-// Whether the page's lettering stands scattered, as on a drawing. Lists measure 0.75 and more, schematics up to 0.5.
-bool IsScattered(const PageMeasures& measures) {
-  constexpr double kRowsOfALetteredDrawing = 0.5;
-  return measures.glyphs > 0 && measures.text_row_share < kRowsOfALetteredDrawing;
-}
-
 // Whether the rows are a list's: on a drawing, too, designators may stand one below the other, but then nothing beside
 // them is worded and no part number follows; the pins of a drawing's connectors and sockets have words beside them, but
 // no part numbers. Instructions and tables of voltages begin lines with designators, too: without any part number the
@@ -156,6 +150,11 @@ void NameTogether(std::vector<TableRows>& page, const Rules::Tables& tables) {
 }
 
 }  // namespace
+
+bool IsScattered(const PageMeasures& measures) {
+  constexpr double kRowsOfALetteredDrawing = 0.5;
+  return measures.glyphs > 0 && measures.text_row_share < kRowsOfALetteredDrawing;
+}
 
 std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::Tables& tables, std::string& assembly) {
   const double cap = CapHeight(reading);

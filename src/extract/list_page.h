@@ -22,6 +22,10 @@ struct ListPageRow {
 // The rows, none for a page that holds no parts list. `assembly` is the heading in force, brought up to date.
 std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::Tables& tables, std::string& assembly);
 
+// Whether the page's lettering stands scattered, as on a drawing. Lists measure 0.75 and more, schematics up to 0.5.
+// False where nothing is known of the page.
+bool IsScattered(const PageMeasures& measures);
+
 }  // namespace benchleaf::extract
 
 #endif  // BENCHLEAF_SRC_EXTRACT_LIST_PAGE_H_
