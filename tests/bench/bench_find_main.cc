@@ -206,9 +206,9 @@ class SearchBench {
       }
     }
     for (std::size_t i = 0; i < answers.size(); ++i) {
-      told_ << (judged.right[i] ? "right\t" : "wrong\t") << kind << '\t' << manual.set << '\t'
-            << answers[i].place.page << '\t' << term << '\t' << answers[i].sighting.text << '\t'
-            << Name(answers[i].match) << '\t' << answers[i].sighting.confidence << '\n';
+      told_ << (judged.right[i] ? "right\t" : "wrong\t") << kind << '\t' << manual.set << '\t' << answers[i].place.page
+            << '\t' << term << '\t' << answers[i].sighting.text << '\t' << Name(answers[i].match) << '\t'
+            << answers[i].sighting.confidence << '\n';
     }
   }
 
@@ -228,8 +228,10 @@ void Run(const Options& options) {
   }
   std::printf(
       "\nexact: share of the places that an answer with the very text, or a form of it, gives; all: that any answer\n"
-      "gives. 1st right: share of the questions with a right answer whose first answer is right; no wrong: whose right\n"
-      "answers all stand before the wrong ones. answers: a question. strangers: answers to a term that the set does not\n"
+      "gives. 1st right: share of the questions with a right answer whose first answer is right; no wrong: whose "
+      "right\n"
+      "answers all stand before the wrong ones. answers: a question. strangers: answers to a term that the set does "
+      "not\n"
       "have, by exact text and in all.\n");
 }
 

@@ -130,7 +130,9 @@ class LinkBench {
         told_ << grade << '\t' << list << '\t' << made.name << '\t' << (judged.right[i] ? "right" : "wrong") << '\t'
               << entry.assembly << '\t' << entry.designator << '\t' << pages[link.seen_page].truth.kind << '\t'
               << link.reason << '\t' << link.confidence << '\t'
-              << manual->pages[link.seen_page].sightings[link.sighting].text << '\n';
+              << WordsAt(manual->pages[link.seen_page].reading,
+                         manual->pages[link.seen_page].sightings[link.sighting].box)
+              << '\n';
       }
     }
   }

@@ -17,8 +17,7 @@ PageAsItIs Drawing(const std::vector<std::string>& designators, const std::strin
   page.assembly = assembly;
   page.truth.kind = "schematic";
   for (const std::string& designator : designators) {
-    page.truth.terms.push_back(
-        {"designator", designator, Place(static_cast<int>(page.truth.terms.size()) + 1), 0});
+    page.truth.terms.push_back({"designator", designator, Place(static_cast<int>(page.truth.terms.size()) + 1), 0});
   }
   return page;
 }

@@ -115,12 +115,12 @@ MadeManual Make(const Assembled& one) {
     const Circuit circuit = scanmaker::RandomCircuit(one.set.stages, seed);
     ListSection section{(one.set.layout.units ? "UNIT " : "A") + number, title, scanmaker::ListedParts(circuit)};
     const std::string named = one.set.layout.units ? "UNIT " + number : "ASSEMBLY A" + number;
-    manual.pages.push_back(scanmaker::MakeSchematicPage(circuit,
-                                                        {11, 8.5,
-                                                         "SCHEMATIC DIAGRAM, " + (one.titled ? named + " " : "") + title,
-                                                         scanmaker::kSampleMark, "5-" + number},
-                                                        scanmaker::UsualDrawingStyle(one.set.drawing, seed), seed)
-                               .page);
+    manual.pages.push_back(
+        scanmaker::MakeSchematicPage(circuit,
+                                     {11, 8.5, "SCHEMATIC DIAGRAM, " + (one.titled ? named + " " : "") + title,
+                                      scanmaker::kSampleMark, "5-" + number},
+                                     scanmaker::UsualDrawingStyle(one.set.drawing, seed), seed)
+            .page);
     manual.assemblies.push_back(section.assembly);
     sections.push_back(std::move(section));
   }
@@ -196,8 +196,8 @@ std::vector<MadeManual> OutsideManuals(ManualHalf half) {
       continue;
     }
     MadeManual manual{sheet.sheet, sheet.seed, {outside::Draw(sheet)}};
-    AddList(manual.pages, OneSection(PartsOf(manual.pages.front(), sheet.seed)), {ListForm::kColumns, 2, Grouping::kNone},
-            Lettering::kTypewriter);
+    AddList(manual.pages, OneSection(PartsOf(manual.pages.front(), sheet.seed)),
+            {ListForm::kColumns, 2, Grouping::kNone}, Lettering::kTypewriter);
     manuals.push_back(std::move(manual));
   }
   return manuals;

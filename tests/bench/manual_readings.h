@@ -21,8 +21,7 @@ struct ReadManual {
 };
 
 // Reads what `kept` does not hold.
-ReadManual ReadPages(const MadeManual& made, scanmaker::Grade grade, BenchleafReader& reader,
-                     const KeptReadings& kept);
+ReadManual ReadPages(const MadeManual& made, scanmaker::Grade grade, BenchleafReader& reader, const KeptReadings& kept);
 
 // The same with the words as they were printed on the clean pages: no reader can err.
 ReadManual PrintedPages(const MadeManual& made);

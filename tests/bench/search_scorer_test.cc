@@ -13,7 +13,8 @@ constexpr FractionBox kElsewhere{0.8, 0.8, 0.05, 0.02};
 
 std::vector<scanmaker::PageTruth> Page() {
   scanmaker::PageTruth page;
-  page.terms = {{"designator", "C12", kHere, 0}, {"designator", "C12", kThere, 0}, {"designator", "C13", kElsewhere, 0}};
+  page.terms = {
+      {"designator", "C12", kHere, 0}, {"designator", "C12", kThere, 0}, {"designator", "C13", kElsewhere, 0}};
   return {page};
 }
 

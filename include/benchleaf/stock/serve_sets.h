@@ -50,8 +50,8 @@ struct SetAnswer {
   std::string set;
   SetVerdict verdict = SetVerdict::kNoTubes;
   std::vector<SocketAnswer> sockets;
-  // Names of tubes that may be further ones: SetTubes::unplaced, and a reading of each socket without designator. A type
-  // that stands beside no designator is no socket to fill.
+  // Names of tubes that may be further ones: SetTubes::unplaced, and a reading of each socket without designator. A
+  // type that stands beside no designator is no socket to fill.
   std::vector<SeenTube> unplaced;
 
   std::size_t served() const;
@@ -59,7 +59,8 @@ struct SetAnswer {
 
 // What becomes of a row of the list.
 struct RowAnswer {
-  // Sets with a socket that the type fills, or that name such a type without a designator, whether or not the row counts.
+  // Sets with a socket that the type fills, or that name such a type without a designator, whether or not the row
+  // counts.
   std::vector<std::string> wanted_by;
   bool known = false;  // a table knows the type, perhaps without its suffix
 };
