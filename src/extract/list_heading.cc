@@ -46,7 +46,8 @@ bool IsShortNumber(const std::string& word) {
   return !word.empty() && word.size() <= 2 && std::all_of(word.begin(), word.end(), IsDigit);
 }
 
-// The number of a unit behind a word that announces it, where a stroke or a Z for the figure is put right: UNIT I is unit
+// The number of a unit behind a word that announces it, where a stroke or a Z for the figure is put right: UNIT I is
+// unit
 // 1. Empty for other words.
 std::string AnnouncedNumber(const std::string& word) {
   if (IsShortNumber(word)) {

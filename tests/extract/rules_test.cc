@@ -1,7 +1,7 @@
-#include "benchleaf/extract/own_rules.h"
-
 #include "extract/page_text.h"
 #include "extract/rule_tables.h"
+
+#include "benchleaf/extract/own_rules.h"
 
 #include <gtest/gtest.h>
 #include <unistd.h>
