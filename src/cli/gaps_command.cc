@@ -3,6 +3,7 @@
 #include "cli/choices.h"
 #include "cli/talk.h"
 
+#include "benchleaf/extract/own_rules.h"
 #include "benchleaf/extract/rules.h"
 #include "benchleaf/gaps/find_gaps.h"
 #include "benchleaf/record/json.h"
@@ -75,7 +76,7 @@ void SetUpGaps(CLI::App& app, Job& job) {
 ExitCode RunGaps(const GapsOptions& options, const Streams& streams) {
   const auto kinds = ChooseKinds(options.only);
   if (!kinds) return Stop(streams, kinds.error());
-  const auto rules = Rules::Load(options.places.ConfigFolder());
+  const auto rules = LoadRules(options.places.ConfigFolder(), options.places.library);
   if (!rules) return Stop(streams, rules.error());
   auto index = OpenIndex(options.places);
   if (!index) return Stop(streams, index.error());

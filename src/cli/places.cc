@@ -1,5 +1,7 @@
 #include "cli/places.h"
 
+#include "benchleaf/extract/own_rules.h"
+
 #include <CLI/CLI.hpp>
 
 #include <system_error>
@@ -55,7 +57,7 @@ std::vector<fs::path> TablesNamed(const std::string& name, const PlaceOptions& o
 }
 
 Result<std::unique_ptr<IndexReader>> OpenIndex(const PlaceOptions& options) {
-  auto rules = Rules::Load(options.ConfigFolder());
+  auto rules = LoadRules(options.ConfigFolder(), options.library);
   if (!rules) return tl::unexpected(rules.error());
   return IndexReader::Open(options.DatabaseFolder(), std::move(*rules));
 }

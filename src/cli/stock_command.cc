@@ -42,11 +42,13 @@ Result<StockList> LoadList(const StockOptions& options, const TubeTable& tubes) 
 // The tubes of every set, by its name.
 Result<std::vector<SetNeed>> Needs(IndexReader& index) {
   std::map<std::string, std::vector<SeenTube>> seen;
-  const auto read = index.ForEachManual([&](const ManualRecord& manual) {
-    std::vector<SeenTube>& of_set = seen[manual.set];
-    for (SeenTube& tube : TubesSeen(manual)) of_set.push_back(std::move(tube));
-    return true;
-  });
+  const auto read = index.ForEachManual(
+      [&](const ManualRecord& manual) {
+        std::vector<SeenTube>& of_set = seen[manual.set];
+        for (SeenTube& tube : TubesSeen(manual)) of_set.push_back(std::move(tube));
+        return true;
+      },
+      ManualParts::kTubes);
   if (!read) return tl::unexpected<Error>(read.error());
   std::vector<SetNeed> needs;
   for (const auto& [set, tubes] : seen) needs.push_back({set, SocketsOf(tubes)});

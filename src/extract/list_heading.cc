@@ -46,6 +46,29 @@ bool IsShortNumber(const std::string& word) {
   return !word.empty() && word.size() <= 2 && std::all_of(word.begin(), word.end(), IsDigit);
 }
 
+// The number of a unit behind a word that announces it, where a stroke or a Z for the figure is put right: UNIT I is
+// unit
+// 1. Empty for other words.
+std::string AnnouncedNumber(const std::string& word) {
+  if (IsShortNumber(word)) {
+    return word;
+  }
+  if (word == "I" || word == "L" || word == "|") {
+    return "1";
+  }
+  return word == "Z" ? "2" : "";
+}
+
+// What a word of role unit and the word behind it name together: ASSEMBLY A4, UNIT 2.
+std::optional<std::string> AnnouncedUnit(const std::string& announcing, const std::string& word,
+                                         const Rules::Tables& tables) {
+  if (auto assembly = AnnouncedAssembly(word, tables)) {
+    return assembly;
+  }
+  const std::string number = AnnouncedNumber(word);
+  return number.empty() ? std::nullopt : std::optional(announcing + " " + number);
+}
+
 bool AnyHasRole(const std::vector<std::string>& words, ListRole role, const Rules::Tables& tables) {
   return std::any_of(words.begin(), words.end(), [&](const std::string& word) { return HasRole(word, role, tables); });
 }
@@ -70,11 +93,8 @@ std::optional<std::string> AssemblyHeading(const std::vector<std::string>& words
   // UNIT 2, ASSEMBLY A4, ASSY NO. A4
   if (HasRole(words[0], ListRole::kUnit, tables) && words.size() > 1) {
     const std::size_t at = words[1] == "NO" && words.size() > 2 ? 2 : 1;
-    if (auto assembly = AnnouncedAssembly(words[at], tables)) {
-      return assembly;
-    }
-    if (IsShortNumber(words[at])) {
-      return words[0] + " " + words[at];
+    if (auto unit = AnnouncedUnit(words[0], words[at], tables)) {
+      return unit;
     }
   }
   if (!AnyHasRole(words, ListRole::kAssembly, tables)) {
@@ -112,6 +132,21 @@ std::optional<std::string> AssemblyHeading(const Line& line, const Rules::Tables
   return std::nullopt;
 }
 
+std::optional<std::string> TitledAssembly(const std::vector<std::string>& words, const Rules::Tables& tables) {
+  if (words.size() < 2 || !AnyHasRole(words, ListRole::kDrawing, tables)) {
+    return std::nullopt;
+  }
+  // "FIG. 5-1 SCHEMATIC DIAGRAM, ASSEMBLY A1 VERTICAL AMPLIFIER"
+  for (std::size_t at = 0; at + 1 < words.size(); ++at) {
+    if (HasRole(words[at], ListRole::kUnit, tables)) {
+      if (auto unit = AnnouncedUnit(words[at], words[at + 1], tables)) {
+        return unit;
+      }
+    }
+  }
+  return words.size() <= kMostWords ? AssemblyDesignator(words.front(), tables) : std::nullopt;
+}
+
 std::optional<std::string> DrawnAssembly(const std::vector<std::string>& words, const Rules::Tables& tables) {
   for (std::size_t at = 0; at < words.size(); ++at) {
     const std::size_t length = PhraseAt(words, at, ListRole::kPartOf, tables);
@@ -121,21 +156,7 @@ std::optional<std::string> DrawnAssembly(const std::vector<std::string>& words, 
       }
     }
   }
-  if (auto heading = AssemblyHeading(words, tables)) {
-    return heading;
-  }
-  if (words.size() < 2 || !AnyHasRole(words, ListRole::kDrawing, tables)) {
-    return std::nullopt;
-  }
-  // "FIG. 5-1 SCHEMATIC DIAGRAM, ASSEMBLY A1 VERTICAL AMPLIFIER"
-  for (std::size_t at = 0; at + 1 < words.size(); ++at) {
-    if (HasRole(words[at], ListRole::kUnit, tables)) {
-      if (auto assembly = AnnouncedAssembly(words[at + 1], tables)) {
-        return assembly;
-      }
-    }
-  }
-  return words.size() <= kMostWords ? AssemblyDesignator(words.front(), tables) : std::nullopt;
+  return AssemblyHeading(words, tables);
 }
 
 bool IsColumnTitles(const std::vector<std::string>& words, const Rules::Tables& tables) {

@@ -24,7 +24,10 @@ std::optional<std::string> AssemblyHeading(const std::vector<std::string>& words
 // read behind a word like ASSEMBLY may.
 std::optional<std::string> AssemblyHeading(const Line& line, const Rules::Tables& tables);
 
-// The assembly that a drawing says it shows: headings as above, P/O A4, A4 SCHEMATIC DIAGRAM.
+// The assembly or unit that the title of a drawing names: SCHEMATIC DIAGRAM, UNIT 2; A4 SCHEMATIC DIAGRAM.
+std::optional<std::string> TitledAssembly(const std::vector<std::string>& words, const Rules::Tables& tables);
+
+// The assembly that another line on a drawing says it shows: headings as above, P/O A4.
 std::optional<std::string> DrawnAssembly(const std::vector<std::string>& words, const Rules::Tables& tables);
 
 // Whether the words are titles of columns (REF DESIG, DESCRIPTION, PART NO.).

@@ -33,14 +33,20 @@ PageSense SenseOf(const std::vector<Piece>& pieces, bool list, double cap, const
     }
   }
   if (!list) {
+    std::set<std::string> titled;
     std::set<std::string> named;
     for (const Line& line : JoinLines(std::move(upright))) {
-      if (auto assembly = DrawnAssembly(WordsOf(line.pieces), tables)) {
+      const std::vector<std::string> words = WordsOf(line.pieces);
+      if (auto title = TitledAssembly(words, tables)) {
+        titled.insert(*title);
+      } else if (auto assembly = DrawnAssembly(words, tables)) {
         named.insert(*assembly);
       }
     }
-    if (named.size() == 1) {
-      sense.assembly = *named.begin();
+    // The title tells of the whole drawing, other lines perhaps of a board that is on it.
+    const std::set<std::string>& told = titled.empty() ? named : titled;
+    if (told.size() == 1) {
+      sense.assembly = *told.begin();
     }
   }
   return sense;

@@ -1,5 +1,6 @@
 #include "extract/assembly_prefix.h"
 #include "extract/lexicon.h"
+#include "extract/missing_parts.h"
 #include "extract/page_terms.h"
 #include "extract/plain_text.h"
 
@@ -206,6 +207,7 @@ std::vector<std::vector<Sighting>> RankByLexicon(const std::vector<LexiconPage>&
     ranked.push_back(pages[i].part == LexiconPart::kDrawing ? Ranker(pages[i], i, lexicon).Rank()
                                                             : *pages[i].sightings);
   }
+  extract::AddMissingParts(pages, rules.tables(), ranked);
   return ranked;
 }
 

@@ -6,12 +6,14 @@
 #include "extract/tube_form.h"
 
 #include "benchleaf/core/table_file.h"
+#include "benchleaf/extract/own_rules.h"
 
 #include <algorithm>
 #include <array>
 #include <set>
 #include <sstream>
 #include <string_view>
+#include <system_error>
 #include <utility>
 
 namespace benchleaf {
@@ -68,7 +70,11 @@ Done ReadClasses(const std::filesystem::path& path, Rules::Tables& tables) {
     if (!sure) {
       return tl::unexpected<Error>(sure.error());
     }
-    tables.designator_classes[letters] = *sure;
+    if (*sure > 0) {
+      tables.designator_classes[letters] = *sure;
+    } else {
+      tables.designator_classes.erase(letters);
+    }
   }
   return true;
 }
@@ -127,6 +133,10 @@ Done ReadPartPatterns(const std::filesystem::path& path, Rules::Tables& tables) 
       return tl::unexpected<Error>(sure.error());
     }
     part.sure = *sure;
+    std::erase_if(tables.part_patterns, [&](const auto& known) { return known.name == part.name; });
+    if (part.sure == 0) {
+      continue;
+    }
     try {
       part.pattern = std::regex(file->Cell(row, "pattern"), std::regex::ECMAScript | std::regex::optimize);
     } catch (const std::regex_error& problem) {
@@ -152,11 +162,21 @@ Done ReadTubeTypes(const std::filesystem::path& path, Rules::Tables& tables) {
     if (type.empty() || extract::Upper(type) != type) {
       return Wrong(*file, row, "type", "write the type in capitals");
     }
-    if (file->Cell(row, "family") == "number") {
+    const std::string& family = file->Cell(row, "family");
+    tables.tube_types.erase(type);
+    tables.number_tubes.erase(type);
+    if (family == "number") {
       tables.number_tubes.insert(type);
-      continue;
+    } else if (family != "none") {
+      tables.tube_types.insert(type);
     }
-    tables.tube_types.insert(type);
+  }
+  return true;
+}
+
+// Notes the bases of the types, and how types and bases read with look-alikes folded.
+void FoldTubes(Rules::Tables& tables) {
+  for (const std::string& type : tables.tube_types) {
     tables.tube_bases.insert(extract::TubeBase(type));
   }
   std::set<std::string> names(tables.tube_types.begin(), tables.tube_types.end());
@@ -164,7 +184,6 @@ Done ReadTubeTypes(const std::filesystem::path& path, Rules::Tables& tables) {
   for (const std::string& name : names) {
     tables.folded_tubes[extract::Folded(name, tables)].push_back(name);
   }
-  return true;
 }
 
 Done ReadListWords(const std::filesystem::path& path, Rules::Tables& tables) {
@@ -174,9 +193,15 @@ Done ReadListWords(const std::filesystem::path& path, Rules::Tables& tables) {
   }
   for (std::size_t row = 0; row < file->size(); ++row) {
     const std::string& name = file->Cell(row, "role");
+    if (name == "none") {
+      for (auto& [known, words] : tables.list_words) {
+        std::erase(words, file->Cell(row, "words"));
+      }
+      continue;
+    }
     const auto* role = std::find_if(kRoles.begin(), kRoles.end(), [&](const auto& pair) { return pair.first == name; });
     if (role == kRoles.end()) {
-      return Wrong(*file, row, "role", "write one of the roles that the table's first lines explain");
+      return Wrong(*file, row, "role", "write one of the roles that the table's first lines explain, or none");
     }
     if (file->Cell(row, "words").empty()) {
       return Wrong(*file, row, "words", "write the words in capitals");
@@ -191,10 +216,18 @@ Done ReadPartWords(const std::filesystem::path& path, Rules::Tables& tables) {
   if (!file) {
     return tl::unexpected<Error>(file.error());
   }
+  std::set<std::string> written;
   for (std::size_t row = 0; row < file->size(); ++row) {
     const std::string& word = file->Cell(row, "words");
     if (word.empty() || extract::Upper(word) != word) {
       return Wrong(*file, row, "words", "write the word in capitals");
+    }
+    if (file->Cell(row, "classes") == "-") {
+      tables.part_words.erase(word);
+      continue;
+    }
+    if (written.insert(word).second) {
+      tables.part_words[word].clear();  // of a table before this one
     }
     std::istringstream classes(file->Cell(row, "classes"));
     for (std::string letters; classes >> letters;) {
@@ -230,32 +263,58 @@ Done ReadKindPhrases(const std::filesystem::path& path, Rules::Tables& tables) {
       return tl::unexpected<Error>(weight.error());
     }
     phrase.weight = *weight;
-    tables.kind_phrases.push_back(std::move(phrase));
+    std::erase_if(tables.kind_phrases,
+                  [&](const auto& known) { return known.kind == phrase.kind && known.words == phrase.words; });
+    if (phrase.weight > 0) {
+      tables.kind_phrases.push_back(std::move(phrase));
+    }
   }
   return true;
 }
 
+struct TableReader {
+  const char* name;
+  Done (*read)(const std::filesystem::path&, Rules::Tables&);
+};
+
+constexpr std::array<TableReader, 7> kReaders = {{
+    {"designator-classes.tsv", ReadClasses},
+    {"look-alikes.tsv", ReadLookAlikes},
+    {"part-numbers.tsv", ReadPartPatterns},
+    {"tube-types.tsv", ReadTubeTypes},
+    {"list-words.tsv", ReadListWords},
+    {"part-words.tsv", ReadPartWords},
+    {"page-kinds.tsv", ReadKindPhrases},
+}};
+
 }  // namespace
 
-Result<std::shared_ptr<const Rules>> Rules::Load(const std::filesystem::path& config) {
-  auto tables = std::make_shared<Tables>();
-  // Look-alikes come before the tube types, which are folded by them.
-  constexpr std::array<std::pair<const char*, Done (*)(const std::filesystem::path&, Tables&)>, 7> kReaders = {{
-      {"designator-classes.tsv", ReadClasses},
-      {"look-alikes.tsv", ReadLookAlikes},
-      {"part-numbers.tsv", ReadPartPatterns},
-      {"tube-types.tsv", ReadTubeTypes},
-      {"list-words.tsv", ReadListWords},
-      {"part-words.tsv", ReadPartWords},
-      {"page-kinds.tsv", ReadKindPhrases},
-  }};
+Result<std::shared_ptr<const Rules>> Rules::Load(const std::filesystem::path& config) { return LoadRules(config, {}); }
+
+Result<std::shared_ptr<const Rules>> LoadRules(const std::filesystem::path& config, const std::filesystem::path& own) {
+  auto tables = std::make_shared<Rules::Tables>();
   for (const auto& [name, read] : kReaders) {
-    const Done done = read(config / name, *tables);
-    if (!done) {
+    if (const Done done = read(config / name, *tables); !done) {
+      return tl::unexpected<Error>(done.error());
+    }
+    std::error_code ignored;
+    if (own.empty() || !std::filesystem::exists(own / name, ignored)) {
+      continue;
+    }
+    if (const Done done = read(own / name, *tables); !done) {
       return tl::unexpected<Error>(done.error());
     }
   }
+  FoldTubes(*tables);
   return std::make_shared<const Rules>(std::move(tables));
+}
+
+std::vector<std::string> RuleTableNames() {
+  std::vector<std::string> names;
+  for (const TableReader& reader : kReaders) {
+    names.emplace_back(reader.name);
+  }
+  return names;
 }
 
 }  // namespace benchleaf

@@ -3,6 +3,7 @@
 #include "extract/assembly_prefix.h"
 #include "extract/plain_text.h"
 #include "extract/value.h"
+#include "linking/assembly_shown.h"
 #include "linking/near_values.h"
 
 #include <algorithm>
@@ -46,7 +47,7 @@ struct Seen {
   bool section = false;  // the entry names the whole part, the drawing a section of it
 };
 
-enum class Agreement { kUnknown, kAgrees, kDiffers };
+using linking::Agreement;
 
 class Linker {
  public:
@@ -59,10 +60,12 @@ class Linker {
         if (!entry.designator.empty()) {
           const Named name = NameOf(entry.designator, entry.assembly);
           listed_in_[name.own].insert(name.assembly);
+          rows_[name.own].push_back({name.assembly, &entry});
         }
       }
     }
     NoteSightings();
+    NoteAssembliesShown();
   }
 
   std::vector<Link> Links() const {
@@ -96,6 +99,35 @@ class Linker {
     }
   }
 
+  // The rows that list a designator, in the order of the list.
+  struct Row {
+    std::string assembly;
+    const Entry* entry = nullptr;
+  };
+
+  // Tells of drawings that do not say so themselves which assembly they show, by the parts on them.
+  void NoteAssembliesShown() {
+    std::vector<linking::DrawnParts> drawn(pages_.size());
+    for (const auto& [own, places] : seen_) {
+      const auto rows = rows_.find(own);
+      for (const Seen& place : places) {
+        if (!place.assembly.empty()) {
+          drawn[place.page].told = true;
+        } else if (rows != rows_.end()) {
+          linking::DrawnPart part;
+          part.name = own;
+          for (const Row& row : rows->second) {
+            part.listed.emplace_back(row.assembly, ValueAgreement(*row.entry, own, place));
+          }
+          drawn[place.page].parts.push_back(std::move(part));
+        }
+      }
+    }
+    for (const linking::DrawnParts& of_page : drawn) {
+      shown_.push_back(linking::AssemblyShown(of_page));
+    }
+  }
+
   void AddLinks(std::size_t page, std::size_t index, std::vector<Link>& links) const {
     const Entry& entry = pages_[page].entries[index];
     const Named name = NameOf(entry.designator, entry.assembly);
@@ -112,12 +144,23 @@ class Linker {
     }
   }
 
+  // Whether another row that lists the designator has the value beside the symbol.
+  bool AnotherAgrees(const Entry& entry, const std::string& own, const Seen& place) const {
+    const std::vector<Row>& rows = rows_.at(own);
+    return std::any_of(rows.begin(), rows.end(), [&](const Row& row) {
+      return row.entry != &entry && ValueAgreement(*row.entry, own, place) == Agreement::kAgrees;
+    });
+  }
+
   std::optional<Link> LinkTo(const Entry& entry, const Named& name, const Seen& place) const {
     const Sighting& sighting = pages_[place.page].sightings[place.sighting];
-    const std::size_t candidates = listed_in_.at(name.own).size();
+    const std::set<std::string>& assemblies = listed_in_.at(name.own);
+    const std::size_t candidates = assemblies.size();
     const Agreement value = ValueAgreement(entry, name.own, place);
+    const std::string& shown = place.assembly.empty() ? shown_[place.page] : place.assembly;
     Link link{0, 0, place.page, place.sighting, 0, {}};
     double believed = 0;
+    bool told = true;  // which of several rows is meant
     if (!name.assembly.empty() && name.assembly == place.assembly) {
       believed = 1;
       link.reason = "same assembly";
@@ -126,19 +169,26 @@ class Linker {
     } else if (candidates == 1) {
       believed = 0.95;
       link.reason = "only candidate";
-    } else {
-      // Several assemblies list this designator, and one side does not say which it means.
-      if (!place.assembly.empty() && listed_in_.at(name.own).count(place.assembly) != 0) {
+    } else if (!shown.empty() && assemblies.count(shown) != 0) {
+      // Several assemblies list this designator; the drawing is of one of them.
+      if (name.assembly != shown) {
         return std::nullopt;
       }
+      believed = 0.9;
+      link.reason = "the drawing shows the parts of " + shown;
+    } else {
+      told = false;
       believed = 0.8 / static_cast<double>(candidates);
       link.reason = "one of " + std::to_string(candidates) + " candidates";
     }
     if (value == Agreement::kAgrees) {
-      believed = candidates == 1 || link.reason == "same assembly" ? std::max(believed, 0.98) : 0.85;
-      link.reason = link.reason == "same assembly" || candidates == 1 ? link.reason + ", value agrees" : "value agrees";
+      believed = told ? std::max(believed, 0.98) : 0.85;
+      link.reason = told ? link.reason + ", value agrees" : "value agrees";
     } else if (value == Agreement::kDiffers) {
-      believed *= candidates == 1 || link.reason == "same assembly" ? 0.85 : 0.4;
+      if (!told && AnotherAgrees(entry, name.own, place)) {
+        return std::nullopt;
+      }
+      believed *= told ? 0.85 : 0.4;
       link.reason += ", value differs";
     }
     constexpr double kSection = 0.9;
@@ -170,7 +220,9 @@ class Linker {
   const std::vector<LinkPage>& pages_;
   std::vector<std::vector<std::vector<std::size_t>>> beside_;  // by page and sighting
   std::map<std::string, std::set<std::string>> listed_in_;     // own designator to the assemblies that list it
+  std::map<std::string, std::vector<Row>> rows_;               // own designator to its rows
   std::map<std::string, std::vector<Seen>> seen_;              // in the order of pages and sightings
+  std::vector<std::string> shown_;                             // by page: the assembly told by its parts, or empty
 };
 
 }  // namespace

@@ -70,7 +70,8 @@ std::string LinkLine(const ManualRecord& manual, const Link& link) {
                                       {"assembly", entry.assembly},
                                       {"entry", Spot(entry_page, entry.box)},
                                       {"seen", Spot(seen_page, seen_page.sightings[link.sighting].box)},
-                                      {"confidence", link.confidence}});
+                                      {"confidence", link.confidence},
+                                      {"reason", link.reason}});
 }
 
 }  // namespace

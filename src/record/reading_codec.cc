@@ -114,4 +114,12 @@ Result<PageReading> DecodeReading(std::string_view bytes) {
   return Decoded(reader, std::move(reading), "reading");
 }
 
+Result<PageFrame> DecodeReadingFrame(std::string_view bytes) {
+  CborReader reader(bytes);
+  reader.Array(3);
+  const PageFrame frame = ReadFrame(reader);
+  if (!reader.ok()) return Fail(ErrorCode::kDamaged, "the stored reading is damaged");
+  return frame;
+}
+
 }  // namespace benchleaf

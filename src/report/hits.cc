@@ -33,6 +33,22 @@ std::string Joined(const std::vector<std::string>& parts, const std::string& sep
   return text;
 }
 
+// Names, set by set, the assemblies or units in which the term stands: the same designator is another part in each.
+std::string SeveralAssemblies(const TermHits& found) {
+  std::map<std::string, std::set<std::string>> assemblies;
+  for (const FoundSighting& hit : found.hits) {
+    const bool meant = hit.match == Match::kExact || hit.match == Match::kForm;
+    if (meant && !hit.sighting.assembly.empty()) assemblies[hit.place.set].insert(hit.sighting.assembly);
+  }
+  std::string text;
+  for (const auto& [set, names] : assemblies) {
+    if (names.size() < 2) continue;
+    text += CleanText(found.term) + " is a part of its own in each of these assemblies of " + CleanText(set) + ": " +
+            CleanText(Joined({names.begin(), names.end()}, ", ")) + "\n";
+  }
+  return text;
+}
+
 }  // namespace
 
 std::string HitsText(const TermHits& found, const Look& look) {
@@ -43,6 +59,7 @@ std::string HitsText(const TermHits& found, const Look& look) {
 
   const bool one_kind = OneKind(found.hits);
   const bool several_manuals = SeveralManuals(found.hits);
+  const std::string assemblies = SeveralAssemblies(found);
   Table table({{"#", Column::Align::kRight},
                {"set", Column::Align::kLeft, Column::Fit::kWrap},
                {"manual", Column::Align::kLeft, Column::Fit::kWrap},
@@ -50,6 +67,7 @@ std::string HitsText(const TermHits& found, const Look& look) {
                {"page"},
                {"kind"},
                {"where on the page", Column::Align::kLeft, Column::Fit::kWrap},
+               {"assembly"},
                {"seen as"},
                {"reads", Column::Align::kLeft, Column::Fit::kWrap},
                {"sure", Column::Align::kRight},
@@ -61,11 +79,11 @@ std::string HitsText(const TermHits& found, const Look& look) {
     const std::string reads = hit.match == Match::kExact ? ReadAs(sighting) : sighting.read;
     table.Add({std::to_string(++number), hit.place.set, several_manuals ? hit.place.manual : "", hit.place.file,
                PageWords(hit.place), std::string(Name(hit.place.kind)), WhereOnPage(sighting.box),
-               one_kind ? "" : std::string(Name(sighting.kind)), reads,
+               assemblies.empty() ? "" : sighting.assembly, one_kind ? "" : std::string(Name(sighting.kind)), reads,
                Cell(Sureness(sighting.confidence), sighting.confidence < kUnsure ? Paint::kWarning : Paint::kPlain),
                Cell(std::string(Name(hit.match)), hit.match == Match::kLookAlike ? Paint::kWarning : Paint::kPlain)});
   }
-  return text + table.Render(look);
+  return text + table.Render(look) + assemblies;
 }
 
 std::string NothingFoundText(const TermHits& found) {

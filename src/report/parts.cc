@@ -24,10 +24,16 @@ Table PartsTable() {
                 {"sure", Column::Align::kRight}});
 }
 
+// Why a link is to be looked at, in brackets; empty for one that nothing speaks against.
+std::string Doubt(const std::string& reason) {
+  const bool doubtful = reason.find("differs") != std::string::npos || reason.find("candidates") != std::string::npos;
+  return doubtful ? " (" + reason + ")" : "";
+}
+
 std::vector<std::string> DrawnOn(const FoundEntry& found) {
   std::vector<std::string> lines;
   for (const FoundEntry::Seen& seen : found.seen) {
-    lines.push_back(ShortPlace(seen.place) + ", " + RegionOnPage(seen.sighting.box));
+    lines.push_back(ShortPlace(seen.place) + ", " + RegionOnPage(seen.sighting.box) + Doubt(seen.reason));
   }
   if (lines.empty() && !found.entry.designator.empty()) lines.emplace_back("not seen");
   return lines;
@@ -76,7 +82,7 @@ std::string PartsCsv(const std::vector<FoundEntry>& entries) {
     std::string drawn;
     for (const FoundEntry::Seen& seen : found.seen) {
       drawn += (drawn.empty() ? "" : "; ") + seen.place.file + " p. " + std::to_string(seen.place.page) + ", " +
-               WhereOnPage(seen.sighting.box);
+               WhereOnPage(seen.sighting.box) + ", " + seen.reason;
     }
     csv += CsvRecord({found.place.set, found.place.manual, entry.designator, entry.assembly, entry.description,
                       entry.value, entry.part_number, entry.quantity, found.place.file,

@@ -113,7 +113,7 @@ void AddUnplaced(std::string& text, const StockReport& report, const Look& look)
     }
   }
   if (table.empty()) return;
-  text += "\nNamed without a tube of its own that was found; look whether it is one more:\n" + table.Render(look);
+  text += "\nSeen without a designator; look whether it is a tube of the set:\n" + table.Render(look);
 }
 
 void AddContested(std::string& text, const StockReport& report, const Look& look) {

@@ -9,6 +9,7 @@
 #include <array>
 #include <map>
 #include <numeric>
+#include <set>
 #include <tuple>
 #include <utility>
 
@@ -62,7 +63,7 @@ std::vector<OnHand> WorthALook(const std::vector<OnHand>& all, const StockList& 
 }
 
 SetVerdict VerdictOn(const SetAnswer& answer) {
-  if (answer.sockets.empty()) return SetVerdict::kNoTubes;
+  if (answer.sockets.empty()) return answer.unplaced.empty() ? SetVerdict::kNoTubes : SetVerdict::kUnnumbered;
   if (answer.served() < answer.sockets.size()) return SetVerdict::kLacks;
   const bool same = std::all_of(answer.sockets.begin(), answer.sockets.end(), [](const SocketAnswer& socket) {
     return socket.served->stand_in.standing == Standing::kSame;
@@ -74,8 +75,17 @@ SetAnswer Serve(const SetNeed& need, const StockList& list, const std::vector<in
   SetAnswer answer;
   answer.set = need.set;
   answer.unplaced = need.tubes.unplaced;
-  std::vector<std::vector<stock::Choice>> choices;
+  std::vector<TubeSocket> sockets;
   for (const TubeSocket& socket : need.tubes.sockets) {
+    // Nothing but a type, perhaps misread: no socket to fill.
+    if (socket.designator.empty()) {
+      answer.unplaced.push_back(socket.seen.front());
+    } else {
+      sockets.push_back(socket);
+    }
+  }
+  std::vector<std::vector<stock::Choice>> choices;
+  for (const TubeSocket& socket : sockets) {
     std::vector<stock::Choice>& of_socket = choices.emplace_back();
     for (const OnHand& one : standings.Of(socket.type)) {
       if (ServesAsItIs(one.stand_in)) of_socket.push_back({one.row, RankOf(one, list, socket.type)});
@@ -84,7 +94,7 @@ SetAnswer Serve(const SetNeed& need, const StockList& list, const std::vector<in
   const auto rows = stock::MatchSockets(choices, counts);
   for (std::size_t i = 0; i < rows.size(); ++i) {
     SocketAnswer& socket = answer.sockets.emplace_back();
-    socket.socket = need.tubes.sockets[i];
+    socket.socket = std::move(sockets[i]);
     const std::vector<OnHand>& all = standings.Of(socket.socket.type);
     if (rows[i]) {
       socket.served = *std::find_if(all.begin(), all.end(), [&](const OnHand& one) { return one.row == *rows[i]; });
@@ -97,8 +107,11 @@ SetAnswer Serve(const SetNeed& need, const StockList& list, const std::vector<in
 }
 
 void NoteWanted(const SetAnswer& answer, std::vector<RowAnswer>& rows, Standings& standings) {
-  for (const SocketAnswer& socket : answer.sockets) {
-    for (const OnHand& one : standings.Of(socket.socket.type)) {
+  std::set<std::string> types;
+  for (const SocketAnswer& socket : answer.sockets) types.insert(socket.socket.type);
+  for (const SeenTube& seen : answer.unplaced) types.insert(seen.sighting.text);
+  for (const std::string& type : types) {
+    for (const OnHand& one : standings.Of(type)) {
       std::vector<std::string>& wanted_by = rows[one.row].wanted_by;
       if (!Serves(one.stand_in.standing) || (!wanted_by.empty() && wanted_by.back() == answer.set)) continue;
       wanted_by.push_back(answer.set);
@@ -140,8 +153,8 @@ bool IsInTable(const std::string& type, const TubeTable& tubes) {
 }  // namespace
 
 std::string_view Name(SetVerdict verdict) {
-  constexpr std::array<std::string_view, 4> kVerdicts = {"served", "served with stand-ins", "lacks tubes",
-                                                         "no tubes known"};
+  constexpr std::array<std::string_view, 5> kVerdicts = {"served", "served with stand-ins", "lacks tubes",
+                                                         "no designators known", "no tubes known"};
   return kVerdicts[static_cast<std::size_t>(verdict)];
 }
 

@@ -6,6 +6,7 @@
 #include "store/summary.h"
 
 #include "benchleaf/extract/extract.h"
+#include "benchleaf/extract/misread_words.h"
 #include "benchleaf/record/codec.h"
 
 #include <algorithm>
@@ -93,6 +94,9 @@ Xapian::docid AddPage(Xapian::WritableDatabase& database, const ManualRecord& ma
   document.add_boolean_term(KeyTerm(page.content_key));
   AddSightingTerms(page, forms, rules, document);
   IndexWords(page.reading, document);
+  for (const Word& word : page.reading.words) {
+    for (const std::string& folded : FoldedReadings(word, rules)) document.add_boolean_term(MisreadTerm(folded));
+  }
   return database.add_document(document);
 }
 

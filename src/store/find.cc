@@ -1,6 +1,7 @@
 #include "store/find.h"
 
 #include "store/asked_term.h"
+#include "store/misread_search.h"
 #include "store/schema.h"
 #include "store/text_search.h"
 
@@ -72,6 +73,11 @@ std::vector<FoundSighting> Find(const Xapian::Database& database, const Rules& r
     if (found.size() == limit) return found;
     std::vector<FoundSighting> more = BestOf(database, asked, match, query, limit - found.size(), pages);
     std::move(more.begin(), more.end(), std::back_inserter(found));
+  }
+  if (found.size() == limit) return found;
+  for (FoundSighting& misread :
+       FindMisread(database, rules, asked.canonical(), query, found, limit - found.size(), pages)) {
+    found.push_back(std::move(misread));
   }
   if (found.size() == limit) return found;
   std::vector<FoundSighting> more = FindText(database, query, pages, limit - found.size());

@@ -147,12 +147,12 @@ Result<std::vector<ManualRecord>> IndexReader::Manuals(const std::string& set) {
   return manuals;
 }
 
-Result<void> IndexReader::ForEachManual(const std::function<bool(const ManualRecord&)>& each) {
+Result<void> IndexReader::ForEachManual(const std::function<bool(const ManualRecord&)>& each, ManualParts parts) {
   const auto names = impl_->Ask([](const Xapian::Database& database) { return store::ManualNames(database); });
   if (!names) return tl::unexpected<Error>(names.error());
   for (const auto& name : *names) {
     const auto record = impl_->Ask(
-        [&](const Xapian::Database& database) { return store::LoadManual(database, name.first, name.second); });
+        [&](const Xapian::Database& database) { return store::LoadManual(database, name.first, name.second, parts); });
     if (!record) return tl::unexpected<Error>(record.error());
     if (*record && !each(**record)) return {};
   }

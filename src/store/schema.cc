@@ -58,6 +58,7 @@ std::string KeyTerm(const std::string& content_key) { return Term("Q", content_k
 std::string ExactTerm(TermKind kind, std::string_view text) { return Term(std::string{'E', Letter(kind)}, text); }
 std::string FormTerm(TermKind kind, std::string_view form) { return Term(std::string{'F', Letter(kind)}, form); }
 std::string FoldedTerm(std::string_view folded) { return Term("L", folded); }
+std::string MisreadTerm(std::string_view folded) { return Term("W", folded); }
 
 std::string PlaceValue(const std::string& set, const std::string& manual, const std::string& file, int page) {
   std::string value = set + '\0' + manual + '\0' + file + '\0';

@@ -26,6 +26,10 @@
 //   E kind text        page: a canonical text that is seen on it
 //   F kind form        page: another form of such a text ("C12" of "A4C12")
 //   L folded           page: such a text or form with its look-alike characters folded
+//   W folded           page: another reading of one of its words, with its look-alike characters folded; see
+//   FoldedReadings
+//                      (extract/misread_words.h). An index without them is whole; terms that were misread are not
+//                      found.
 //   word               page: a word of the page, split and lower-cased by Xapian::TermGenerator, without stemming
 //                      (abbreviations, part numbers and misread words have no stems) and without positions (they would
 //                      double the index)
@@ -76,6 +80,7 @@ std::string KeyTerm(const std::string& content_key);
 std::string ExactTerm(TermKind kind, std::string_view text);
 std::string FormTerm(TermKind kind, std::string_view form);
 std::string FoldedTerm(std::string_view folded);
+std::string MisreadTerm(std::string_view folded);
 
 // A value that sorts by set, manual, file and page.
 std::string PlaceValue(const std::string& set, const std::string& manual, const std::string& file, int page);

@@ -79,6 +79,28 @@ PageReading LoadReading(const Xapian::Database& database, Xapian::docid reading)
   return Sound(DecodeReading(database.get_document(reading).get_data()));
 }
 
+namespace {
+
+PageRecord LoadPageOfTubes(const Xapian::Database& database, Xapian::docid page) {
+  const std::string data = database.get_document(page).get_data();
+  StoredPage stored = ParsePage(data);
+  PageRecord record = std::move(stored.page);
+  bool names_tubes = false;
+  for (const StoredSighting& sighting : stored.sightings) {
+    const bool tube = sighting.kind == TermKind::kTube;
+    names_tubes = names_tubes || tube;
+    if (tube || sighting.kind == TermKind::kDesignator) record.sightings.push_back(sighting.Decode());
+  }
+  if (names_tubes) {
+    record.reading.frame = Sound(DecodeReadingFrame(database.get_document(stored.reading).get_data()));
+  } else {
+    record.sightings.clear();
+  }
+  return record;
+}
+
+}  // namespace
+
 PageRecord LoadPage(const Xapian::Database& database, Xapian::docid page) {
   const std::string data = database.get_document(page).get_data();
   StoredPage stored = ParsePage(data);
@@ -90,12 +112,16 @@ PageRecord LoadPage(const Xapian::Database& database, Xapian::docid page) {
 }
 
 std::optional<ManualRecord> LoadManual(const Xapian::Database& database, const std::string& set,
-                                       const std::string& manual) {
+                                       const std::string& manual, ManualParts parts) {
   for (const StoredManual& stored : ManualsWith(database, HeadTerm(set, manual))) {
     if (stored.manual.set != set || stored.manual.manual != manual) continue;
     ManualRecord record = stored.manual;
-    record.links = LinksOf(stored);
     record.pages.reserve(stored.pages.size());
+    if (parts == ManualParts::kTubes) {
+      for (const Xapian::docid page : stored.pages) record.pages.push_back(LoadPageOfTubes(database, page));
+      return record;
+    }
+    record.links = LinksOf(stored);
     for (const Xapian::docid page : stored.pages) record.pages.push_back(LoadPage(database, page));
     if (!LinksFit(record)) ThrowDamaged();
     return record;

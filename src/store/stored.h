@@ -62,7 +62,7 @@ std::vector<StoredManual> AllManuals(const Xapian::Database& database);
 std::vector<std::pair<std::string, std::string>> ManualNames(const Xapian::Database& database);
 // The manual with all its pages; nothing when the index does not know it.
 std::optional<ManualRecord> LoadManual(const Xapian::Database& database, const std::string& set,
-                                       const std::string& manual);
+                                       const std::string& manual, ManualParts parts = ManualParts::kAll);
 
 // The page of that term whose record is the one meant; nothing when there is none.
 template <class Meant>

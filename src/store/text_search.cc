@@ -41,10 +41,20 @@ std::vector<std::string> IndexedWords(const std::string& text) {
   return words;
 }
 
+// The words of a query that a page may be found by: neither its operators nor what must not stand on the page.
 std::vector<AskedWord> AskedWords(const std::string& text) {
   std::vector<AskedWord> asked;
   std::istringstream pieces(text);
+  bool excluded = false;
   for (std::string piece; pieces >> piece;) {
+    const bool excludes_next = piece == "NOT";
+    if (excludes_next || piece == "AND" || piece == "OR" || piece == "XOR") {
+      excluded = excludes_next;
+      continue;
+    }
+    const bool leave_out = excluded || piece.front() == '-';
+    excluded = false;
+    if (leave_out) continue;
     const std::size_t before = asked.size();
     for (std::string& word : IndexedWords(piece)) asked.push_back({std::move(word), false});
     if (asked.size() > before) asked.back().any_ending = piece.back() == '*';
@@ -52,17 +62,22 @@ std::vector<AskedWord> AskedWords(const std::string& text) {
   return asked;
 }
 
-Xapian::Query PagesWithAll(const std::vector<AskedWord>& asked) {
+// The pages that the text asks for in Xapian's syntax. What cannot be parsed so is taken for words.
+Xapian::Query AskedPages(const Xapian::Database& database, const std::string& text) {
   // An ending may have thousands of words; the most frequent ones are enough, and keep the query quick.
   constexpr Xapian::termcount kMostWords = 500;
-  std::vector<Xapian::Query> words;
-  words.reserve(asked.size());
-  for (const AskedWord& word : asked) {
-    words.push_back(word.any_ending ? Xapian::Query(Xapian::Query::OP_WILDCARD, word.text, kMostWords,
-                                                    Xapian::Query::WILDCARD_LIMIT_MOST_FREQUENT)
-                                    : Xapian::Query(word.text));
+  Xapian::QueryParser parser;
+  parser.set_database(database);
+  parser.set_default_op(Xapian::Query::OP_AND);
+  parser.set_max_expansion(kMostWords, Xapian::Query::WILDCARD_LIMIT_MOST_FREQUENT);
+  constexpr unsigned kSyntax = Xapian::QueryParser::FLAG_BOOLEAN | Xapian::QueryParser::FLAG_LOVEHATE |
+                               Xapian::QueryParser::FLAG_PHRASE | Xapian::QueryParser::FLAG_WILDCARD |
+                               Xapian::QueryParser::FLAG_PURE_NOT;
+  try {
+    return parser.parse_query(text, kSyntax);
+  } catch (const Xapian::QueryParserError&) {
+    return parser.parse_query(text, Xapian::QueryParser::FLAG_WILDCARD);
   }
-  return {Xapian::Query::OP_AND, words.begin(), words.end()};
 }
 
 // Which of the words that are asked for the word holds; most words hold none. Splitting a word as the index does is
@@ -107,7 +122,9 @@ std::optional<std::size_t> BestWord(const std::vector<Word>& words, const std::v
   return best;
 }
 
-Sighting Seen(const Word& word, const PageFrame& frame) {
+}  // namespace
+
+Sighting SightingOfWord(const Word& word, const PageFrame& frame) {
   constexpr int kFullTurn = 360;
   Sighting sighting;
   sighting.text = Canonical(word.text);
@@ -118,8 +135,6 @@ Sighting Seen(const Word& word, const PageFrame& frame) {
   sighting.confidence = word.confidence;
   return sighting;
 }
-
-}  // namespace
 
 Xapian::Query Filtered(const Xapian::Query& pages, const FindQuery& query) {
   Xapian::Query filtered = pages;
@@ -137,7 +152,7 @@ std::vector<FoundSighting> FindText(const Xapian::Database& database, const Find
   if (asked.empty()) return found;
 
   Xapian::Enquire enquire(database);
-  enquire.set_query(Filtered(PagesWithAll(asked), query));
+  enquire.set_query(Filtered(AskedPages(database, query.term), query));
   // Without regard to the page's length (b = 0), which the frequencies of other terms would distort.
   enquire.set_weighting_scheme(Xapian::BM25Weight(1, 0, 1, 0, 0.5));
   enquire.set_sort_by_relevance_then_value(kPlaceSlot, false);
@@ -150,7 +165,7 @@ std::vector<FoundSighting> FindText(const Xapian::Database& database, const Find
     if (!query.set.empty() && page.set != query.set) continue;
     const PageReading reading = LoadReading(database, page.reading);
     const std::optional<std::size_t> word = BestWord(reading.words, asked);
-    if (word) found.push_back({page.Place(), Seen(reading.words[*word], reading.frame), Match::kText});
+    if (word) found.push_back({page.Place(), SightingOfWord(reading.words[*word], reading.frame), Match::kText});
   }
   return found;
 }

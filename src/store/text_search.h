@@ -17,9 +17,13 @@ namespace benchleaf::store {
 // the names in the document.
 Xapian::Query Filtered(const Xapian::Query& pages, const FindQuery& query);
 
-// At most `most` pages that hold every word of the query, without those in `leave_out`: the page with the most mentions
-// first. `*` at the end of a word stands for any ending. The sighting is the word that the page is found by: the first
-// one behind which the most of the other words stand.
+// A word of a page as an answer: the text in capitals, no kind that means anything.
+Sighting SightingOfWord(const Word& word, const PageFrame& frame);
+
+// At most `most` pages that fit the query's text in Xapian's syntax (every word where no operator joins them; `-` or
+// NOT before a word that must be missing; `*` at a word's end), without those in `leave_out`: the page with the most
+// mentions first. The index has no positions, so that words in quotes are looked for anywhere on a page. The sighting
+// is the word that the page is found by: the first one behind which the most of the other words stand.
 std::vector<FoundSighting> FindText(const Xapian::Database& database, const FindQuery& query,
                                     const std::set<Xapian::docid>& leave_out, std::size_t most);
 

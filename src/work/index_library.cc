@@ -7,6 +7,7 @@
 #include "work/rules_fingerprint.h"
 #include "work/worker_pool.h"
 
+#include "benchleaf/extract/own_rules.h"
 #include "benchleaf/extract/rules.h"
 #include "benchleaf/library/library.h"
 #include "benchleaf/reading/page_reader.h"
@@ -56,12 +57,12 @@ class Run {
 
   // The library before the index: no index is made for a folder that is no library.
   Result<void> Open() {
-    Result<std::shared_ptr<const Rules>> rules = Rules::Load(options_.config);
+    Result<std::shared_ptr<const Rules>> rules = LoadRules(options_.config, options_.library);
     if (!rules) {
       return tl::unexpected(std::move(rules.error()));
     }
     rules_ = std::move(*rules);
-    Result<std::string> fingerprint = RulesFingerprint(options_.config, RunningProgram());
+    Result<std::string> fingerprint = RulesFingerprint(options_.config, options_.library, RunningProgram());
     if (!fingerprint) {
       return tl::unexpected(std::move(fingerprint.error()));
     }

@@ -1,6 +1,7 @@
 #include "work/rules_fingerprint.h"
 
 #include "benchleaf/core/fnv.h"
+#include "benchleaf/extract/own_rules.h"
 
 #include <algorithm>
 #include <system_error>
@@ -8,7 +9,8 @@
 
 namespace benchleaf {
 
-Result<std::string> RulesFingerprint(const std::filesystem::path& config, const std::filesystem::path& program) {
+Result<std::string> RulesFingerprint(const std::filesystem::path& config, const std::filesystem::path& own,
+                                     const std::filesystem::path& program) {
   std::vector<std::filesystem::path> tables;
   std::error_code error;
   std::filesystem::directory_iterator entry(config, error);
@@ -21,6 +23,12 @@ Result<std::string> RulesFingerprint(const std::filesystem::path& config, const 
     return Fail(ErrorCode::kIo, "cannot be read", config.string());
   }
   std::sort(tables.begin(), tables.end());
+  for (const std::string& name : RuleTableNames()) {
+    std::error_code ignored;
+    if (std::filesystem::exists(own / name, ignored)) {
+      tables.push_back(own / name);
+    }
+  }
   Fnv hash;
   for (const std::filesystem::path& table : tables) {
     hash.AddWhole(table.filename().string());

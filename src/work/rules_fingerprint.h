@@ -10,9 +10,11 @@
 
 namespace benchleaf {
 
-// 16 hexadecimal digits over the tables (*.tsv) in `config` and over `program`: rules are both data and code. Changes
-// whenever a byte of them does. Fails with kIo when one of them cannot be read.
-Result<std::string> RulesFingerprint(const std::filesystem::path& config, const std::filesystem::path& program);
+// 16 hexadecimal digits over the tables (*.tsv) in `config`, over the restorer's own tables that LoadRules takes from
+// the folder `own`, and over `program`: rules are both data and code. Changes whenever a byte of them does. Fails with
+// kIo when one of them cannot be read.
+Result<std::string> RulesFingerprint(const std::filesystem::path& config, const std::filesystem::path& own,
+                                     const std::filesystem::path& program);
 
 // This process's own program.
 std::filesystem::path RunningProgram();

@@ -5,6 +5,7 @@
 #include "bench/contest.h"
 #include "bench/kept_readings.h"
 #include "bench/made_manuals.h"
+#include "bench/manual_readings.h"
 #include "work/assemble_manual.h"
 
 #include "benchleaf/extract/extract.h"
@@ -69,18 +70,10 @@ class Comparison {
   explicit Comparison(const Options& options) : readings_(options.keep), verdicts_(options.contest.verdicts) {}
 
   void Add(const MadeManual& made, scanmaker::Grade grade, const Rules& rules) {
-    std::vector<scanmaker::PageTruth> truth;
-    std::vector<PageRecord> pages;
     const std::string grade_name(scanmaker::Name(grade));
-    for (std::size_t i = 0; i < made.pages.size(); ++i) {
-      const scanmaker::ScannedPage page = scanmaker::DegradeMade(made.pages[i], grade, made.seed);
-      truth.push_back(page.truth);
-      truth.back().file = made.name;
-      PageRecord record;
-      record.reading = readings_.Get(grade_name + "-" + made.name + "-" + std::to_string(i),
-                                     [&] { return reader_.Read(page); });
-      pages.push_back(std::move(record));
-    }
+    const ReadManual read = ReadPages(made, grade, reader_, readings_);
+    const std::vector<scanmaker::PageTruth>& truth = read.truth;
+    const std::vector<PageRecord>& pages = read.pages;
     const std::atomic<bool> never{false};
     const auto manual = AssembleManual({}, pages, rules, never);
     for (std::size_t i = 0; i < pages.size(); ++i) {

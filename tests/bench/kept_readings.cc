@@ -29,6 +29,7 @@ PageReading KeptReadings::Get(const std::string& name, const std::function<PageR
     return std::move(*kept);
   }
   PageReading reading = read();
+  std::filesystem::create_directories(path.parent_path());  // names of sheets hold folders
   std::ofstream out(path, std::ios::binary);
   if (!(out << EncodeReading(reading)).flush()) {
     throw std::runtime_error(path.string() + " cannot be written");

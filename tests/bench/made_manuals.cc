@@ -18,6 +18,7 @@ using scanmaker::Grouping;
 using scanmaker::Lettering;
 using scanmaker::ListForm;
 using scanmaker::ListLayout;
+using scanmaker::ListSection;
 using scanmaker::MadePage;
 using scanmaker::PageFurniture;
 using scanmaker::Part;
@@ -48,13 +49,16 @@ const std::vector<Invented>& InventedOf(ManualHalf half) {
   return half == ManualHalf::kDevelopment ? kDevelopment : kHeldOut;
 }
 
-void AddList(std::vector<MadePage>& pages, const std::vector<Part>& parts, const ListLayout& layout,
+// The parts of a set without assemblies.
+std::vector<ListSection> OneSection(std::vector<Part> parts) { return {{"", "", std::move(parts)}}; }
+
+void AddList(std::vector<MadePage>& pages, const std::vector<ListSection>& sections, const ListLayout& layout,
              Lettering lettering) {
   PageFurniture furniture;
   furniture.head = "SERVICE DATA";
   furniture.number = 7;
   furniture.text = scanmaker::UsualTextStyle(lettering);
-  for (MadePage& page : scanmaker::MakePartsListPages({{"", "", parts}}, layout, furniture)) {
+  for (MadePage& page : scanmaker::MakePartsListPages(sections, layout, furniture)) {
     pages.push_back(std::move(page));
   }
 }
@@ -71,7 +75,56 @@ MadeManual Make(const Invented& one) {
   furniture.number = 6;
   furniture.text = scanmaker::UsualTextStyle(one.drawing);
   manual.pages.push_back(scanmaker::MakeLocatorPage("PARTS LOCATION", parts, furniture, one.seed));
-  AddList(manual.pages, parts, one.layout, one.list);
+  AddList(manual.pages, OneSection(parts), one.layout, one.list);
+  return manual;
+}
+
+struct Assembled {
+  Invented set;  // its stages are those of each assembly
+  int assemblies;
+  bool titled = true;  // the drawings' titles name their assemblies
+};
+
+const std::vector<Assembled>& AssembledOf(ManualHalf half) {
+  static const std::vector<Assembled> kDevelopment = {
+      {{421, 5, Lettering::kSimplex, Lettering::kTypewriter, {ListForm::kColumns, 1, Grouping::kDashes}}, 2},
+      {{422,
+        4,
+        Lettering::kDrafting,
+        Lettering::kTypewriter,
+        {.form = ListForm::kColumns, .abreast = 2, .units = true}},
+       3},
+      {{423, 6, Lettering::kHand, Lettering::kTypewriter, {ListForm::kColumns, 1, Grouping::kNone}}, 2, false},
+  };
+  static const std::vector<Assembled> kHeldOut = {
+      {{471, 5, Lettering::kHand, Lettering::kBook, {ListForm::kLeaders, 1, Grouping::kNone}}, 2},
+      {{472, 4, Lettering::kDuplex, Lettering::kTypewriter, {.form = ListForm::kRuled, .units = true}}, 3},
+      {{473, 6, Lettering::kSimplex, Lettering::kTypewriter, {ListForm::kColumns, 1, Grouping::kDashes}}, 2, false},
+  };
+  return half == ManualHalf::kDevelopment ? kDevelopment : kHeldOut;
+}
+
+MadeManual Make(const Assembled& one) {
+  static const std::vector<std::string> kTitles = {"VERTICAL AMPLIFIER", "SWEEP GENERATOR", "POWER SUPPLY"};
+  MadeManual manual{"assembled " + std::to_string(one.set.seed), one.set.seed, {}};
+  std::vector<ListSection> sections;
+  for (int i = 0; i < one.assemblies; ++i) {
+    const std::uint64_t seed = one.set.seed * 8 + static_cast<std::uint64_t>(i);
+    const std::string number = std::to_string(i + 1);
+    const std::string& title = kTitles[static_cast<std::size_t>(i)];
+    const Circuit circuit = scanmaker::RandomCircuit(one.set.stages, seed);
+    ListSection section{(one.set.layout.units ? "UNIT " : "A") + number, title, scanmaker::ListedParts(circuit)};
+    const std::string named = one.set.layout.units ? "UNIT " + number : "ASSEMBLY A" + number;
+    manual.pages.push_back(
+        scanmaker::MakeSchematicPage(circuit,
+                                     {11, 8.5, "SCHEMATIC DIAGRAM, " + (one.titled ? named + " " : "") + title,
+                                      scanmaker::kSampleMark, "5-" + number},
+                                     scanmaker::UsualDrawingStyle(one.set.drawing, seed), seed)
+            .page);
+    manual.assemblies.push_back(section.assembly);
+    sections.push_back(std::move(section));
+  }
+  AddList(manual.pages, sections, one.set.layout, one.set.list);
   return manual;
 }
 
@@ -110,7 +163,7 @@ std::vector<Part> PartsOf(const MadePage& drawing, std::uint64_t seed) {
     Part part;
     part.part_class = ClassOf(key.first);
     part.designator = name;
-    part.description = "As drawn";
+    part.description = "Component";
     part.part_number = numbers.For(part.part_class, name);
     parts.push_back(std::move(part));
   }
@@ -127,6 +180,14 @@ std::vector<MadeManual> InventedManuals(ManualHalf half) {
   return manuals;
 }
 
+std::vector<MadeManual> AssembledManuals(ManualHalf half) {
+  std::vector<MadeManual> manuals;
+  for (const Assembled& one : AssembledOf(half)) {
+    manuals.push_back(Make(one));
+  }
+  return manuals;
+}
+
 std::vector<MadeManual> OutsideManuals(ManualHalf half) {
   const outside::Half wanted = half == ManualHalf::kDevelopment ? outside::Half::kDevelopment : outside::Half::kHeldOut;
   std::vector<MadeManual> manuals;
@@ -135,8 +196,8 @@ std::vector<MadeManual> OutsideManuals(ManualHalf half) {
       continue;
     }
     MadeManual manual{sheet.sheet, sheet.seed, {outside::Draw(sheet)}};
-    AddList(manual.pages, PartsOf(manual.pages.front(), sheet.seed), {ListForm::kColumns, 2, Grouping::kNone},
-            Lettering::kTypewriter);
+    AddList(manual.pages, OneSection(PartsOf(manual.pages.front(), sheet.seed)),
+            {ListForm::kColumns, 2, Grouping::kNone}, Lettering::kTypewriter);
     manuals.push_back(std::move(manual));
   }
   return manuals;

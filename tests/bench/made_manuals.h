@@ -16,6 +16,9 @@ struct MadeManual {
   std::string name;
   std::uint64_t seed = 0;                  // of its degrading
   std::vector<scanmaker::MadePage> pages;  // drawings first, then the list
+  // Of each page, the assembly whose parts it shows, as its list names it; empty for all others. Pages beyond the end
+  // show none.
+  std::vector<std::string> assemblies = {};
 };
 
 enum class ManualHalf { kDevelopment, kHeldOut };
@@ -23,6 +26,10 @@ enum class ManualHalf { kDevelopment, kHeldOut };
 // Circuits of tube sets, drawn on a sheet, listed, and shown on a locator. The seeds of the held-out half count in no
 // setting.
 std::vector<MadeManual> InventedManuals(ManualHalf half);
+
+// Sets of two and three assemblies or units in which the same designators stand for other parts: a drawing for each,
+// one list with a heading for each.
+std::vector<MadeManual> AssembledManuals(ManualHalf half);
 
 // The sheets of kicad-demos of that half, each with a list of the designators on it. They have no list of their own, so
 // descriptions and part numbers are invented.

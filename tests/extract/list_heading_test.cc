@@ -34,6 +34,7 @@ TEST(AssemblyHeading, KnowsTheWaysOfNamingAnAssembly) {
       {"A4A1 OSCILLATOR SUBASSEMBLY", "A4A1"},
       {"POWER SUPPLY ASSEMBLY (A4)", "A4"},
       {"UNIT 2", "UNIT 2"},
+      {"UNIT I CHASSIS", "UNIT 1"},  // a stroke for the figure
       {"ASSY NO. A12", "A12"},
       {"ASSEMBLY AL CHASSIS", "A1"},  // a stroke read as L
       {"Az CHASSIS UNIT", "A2"},
@@ -50,13 +51,30 @@ TEST(AssemblyHeading, IgnoresLinesThatMentionAnAssembly) {
   }
 }
 
-TEST(DrawnAssembly, ReadsTheTitlesOfDrawings) {
+TEST(TitledAssembly, ReadsTheTitlesOfDrawings) {
+  const struct {
+    const char* line;
+    const char* assembly;
+  } kCases[] = {
+      {"A4 SCHEMATIC DIAGRAM", "A4"},
+      {"FIG. 5-1 SCHEMATIC DIAGRAM, ASSEMBLY A1 VERTICAL AMPLIFIER", "A1"},
+      {"FIG. 5-2 SCHEMATIC DIAGRAM, UNIT 2 SWEEP GENERATOR", "UNIT 2"},
+      {"SCHEMATIC DIAGRAM, UNIT Z", "UNIT 2"},  // a Z for the figure
+      {"PARTS LOCATION, ASSEMBLY A3", "A3"},
+      {"SCHEMATIC DIAGRAM", "-"},
+      {"SCHEMATIC DIAGRAM, POWER UNIT MODEL 12", "-"},
+      {"UNIT 2", "-"},  // no title of a drawing, but a heading
+  };
+  for (const auto& one : kCases) {
+    EXPECT_EQ(TitledAssembly(Words(one.line), Tables()).value_or("-"), one.assembly) << one.line;
+  }
+}
+
+TEST(DrawnAssembly, ReadsOtherLinesOfDrawings) {
   EXPECT_EQ(DrawnAssembly(Words("P/O A4"), Tables()).value_or("-"), "A4");
   EXPECT_EQ(DrawnAssembly(Words("PART OF A3"), Tables()).value_or("-"), "A3");
-  EXPECT_EQ(DrawnAssembly(Words("A4 SCHEMATIC DIAGRAM"), Tables()).value_or("-"), "A4");
-  EXPECT_EQ(DrawnAssembly(Words("FIG. 5-1 SCHEMATIC DIAGRAM, ASSEMBLY A1 VERTICAL AMPLIFIER"), Tables()).value_or("-"),
-            "A1");
-  EXPECT_FALSE(DrawnAssembly(Words("SCHEMATIC DIAGRAM"), Tables()).has_value());
+  EXPECT_EQ(DrawnAssembly(Words("UNIT 2 SWEEP GENERATOR"), Tables()).value_or("-"), "UNIT 2");
+  EXPECT_FALSE(DrawnAssembly(Words("TO UNIT 3"), Tables()).has_value());
 }
 
 TEST(IsColumnTitles, NeedsTitlesOfTwoColumns) {

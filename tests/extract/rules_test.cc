@@ -1,14 +1,16 @@
-#include "benchleaf/extract/rules.h"
-
 #include "extract/page_text.h"
 #include "extract/rule_tables.h"
+
+#include "benchleaf/extract/own_rules.h"
 
 #include <gtest/gtest.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
 #include <string>
+#include <vector>
 
 namespace benchleaf {
 namespace {
@@ -115,6 +117,78 @@ TEST_F(RulesTest, TakesCrLfAndMoreColumns) {
 TEST_F(RulesTest, RefusesAnEmptyTable) {
   Write("look-alikes.tsv", "# nothing\n");
   EXPECT_NE(Failure().message.find("header"), std::string::npos);
+}
+
+// A restorer's own rows, in a folder beside the shipped tables.
+class OwnRulesTest : public RulesTest {
+ protected:
+  void SetUp() override {
+    RulesTest::SetUp();
+    own_ = folder_ / "library";
+    fs::create_directories(own_);
+  }
+
+  void WriteOwn(const std::string& name, const std::string& text) const { std::ofstream(own_ / name) << text; }
+
+  Rules::Tables Tables() const {
+    const auto rules = LoadRules(folder_, own_);
+    EXPECT_TRUE(rules.has_value()) << rules.error().ToString();
+    return rules ? (*rules)->tables() : Rules::Tables{};
+  }
+
+  fs::path own_;
+};
+
+TEST_F(OwnRulesTest, GoOverTheShippedOnes) {
+  WriteOwn("designator-classes.tsv",
+           "letters\tmeaning\tsure\tsource\nGG\tgadget\t0.9\tmy bench\nR\tresistor\t0.5\tmine\n");
+  WriteOwn("part-words.tsv", "words\tclasses\tsource\nGADGET\tGG\tmine\nCAPACITOR\tC\tmine\n");
+  WriteOwn("page-kinds.tsv", "kind\twords\tweight\tsource\nschematic\tSTROMLAUFPLAN\t2\tmine\n");
+  WriteOwn("tube-types.tsv", "type\tfamily\tsource\n6ZZ6\treceiving\tmine\n");
+  WriteOwn("part-numbers.tsv",
+           "name\tpattern\twhere\tsure\texample\tsource\nmy maker\tQX[0-9]{4}\tany\t0.9\tQX1234\tmine\n");
+  WriteOwn("look-alikes.tsv", "text\tfold\tdigit\tletter\tsure\tsource\n@\t0\t0\tO\tno\tmine\n");
+  WriteOwn("list-words.tsv", "role\twords\tsource\nunit\tBAUGRUPPE\tmine\n");
+  const Rules::Tables tables = Tables();
+  EXPECT_EQ(tables.designator_classes.at("GG"), 0.9);
+  EXPECT_EQ(tables.designator_classes.at("R"), 0.5);
+  EXPECT_GT(tables.designator_classes.size(), 60U);
+  EXPECT_EQ(tables.part_words.at("GADGET"), std::vector<std::string>{"GG"});
+  EXPECT_EQ(tables.part_words.at("CAPACITOR"), std::vector<std::string>{"C"}) << "replaced, not added to";
+  EXPECT_EQ(tables.kind_phrases.back().words, std::vector<std::string>{"STROMLAUFPLAN"});
+  EXPECT_EQ(tables.tube_types.count("6ZZ6"), 1U);
+  EXPECT_EQ(tables.look_alikes.at("@").fold, '0');
+  EXPECT_EQ(tables.list_words.at(extract::ListRole::kUnit).back(), "BAUGRUPPE");
+  EXPECT_TRUE(std::any_of(tables.part_patterns.begin(), tables.part_patterns.end(),
+                          [](const auto& part) { return part.name == "my maker"; }));
+}
+
+TEST_F(OwnRulesTest, TakeShippedOnesOut) {
+  WriteOwn("designator-classes.tsv", "letters\tmeaning\tsure\tsource\nAT\tnone here\t0\tmine\n");
+  WriteOwn("part-words.tsv", "words\tclasses\tsource\nCAPACITOR\t-\tmine\n");
+  WriteOwn("page-kinds.tsv", "kind\twords\tweight\tsource\nschematic\tSCHEMATIC DIAGRAM\t0\tmine\n");
+  WriteOwn("tube-types.tsv", "type\tfamily\tsource\n6AU6\tnone\tmine\n");
+  WriteOwn("part-numbers.tsv", "name\tpattern\twhere\tsure\texample\tsource\nstock number\tX\tany\t0\tX\tmine\n");
+  WriteOwn("list-words.tsv", "role\twords\tsource\nnone\tBOARD\tmine\n");
+  const Rules::Tables tables = Tables();
+  EXPECT_EQ(tables.designator_classes.count("AT"), 0U);
+  EXPECT_EQ(tables.part_words.count("CAPACITOR"), 0U);
+  EXPECT_FALSE(std::any_of(tables.kind_phrases.begin(), tables.kind_phrases.end(), [](const auto& phrase) {
+    return phrase.words == std::vector<std::string>{"SCHEMATIC", "DIAGRAM"};
+  }));
+  EXPECT_EQ(tables.tube_types.count("6AU6"), 0U);
+  EXPECT_FALSE(std::any_of(tables.part_patterns.begin(), tables.part_patterns.end(),
+                           [](const auto& part) { return part.name == "stock number"; }));
+  const auto& units = tables.list_words.at(extract::ListRole::kUnit);
+  EXPECT_EQ(std::count(units.begin(), units.end(), "BOARD"), 0);
+}
+
+TEST_F(OwnRulesTest, NameFileLineAndColumnOfWhatIsWrong) {
+  WriteOwn("page-kinds.tsv", "kind\twords\tweight\tsource\nschematic\tX\theavy\tmine\n");
+  const auto rules = LoadRules(folder_, own_);
+  ASSERT_FALSE(rules.has_value());
+  EXPECT_EQ(rules.error().source, (own_ / "page-kinds.tsv").string());
+  EXPECT_NE(rules.error().message.find("line 2, column 'weight'"), std::string::npos) << rules.error().message;
 }
 
 }  // namespace

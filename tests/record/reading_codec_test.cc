@@ -62,6 +62,14 @@ TEST(ReadingCodecTest, EveryCutIsDamaged) {
   }
 }
 
+TEST(ReadingCodecTest, GivesTheFrameAlone) {
+  const PageReading reading = MakeManual().pages[0].reading;
+  const std::string bytes = EncodeReading(reading);
+  EXPECT_EQ(DecodeReadingFrame(bytes), reading.frame);
+  EXPECT_EQ(DecodeReadingFrame(std::string_view(bytes).substr(0, 4)).error().code, ErrorCode::kDamaged);
+  EXPECT_EQ(DecodeReadingFrame("").error().code, ErrorCode::kDamaged);
+}
+
 TEST(ReadingCodecTest, TakesAnyBytes) {
   const std::string bytes = EncodeReading(MakeManual().pages[0].reading);
   std::mt19937 random(2);

@@ -46,6 +46,20 @@ TEST(HitsText, NamesTheManualWhenASetAnswersFromSeveral) {
   EXPECT_THAT(HitsText(found, {}), Not(HasSubstr("manual")));
 }
 
+TEST(HitsText, ListsTheAssembliesOfAnAmbiguousDesignator) {
+  TermHits found;
+  found.term = "C112";
+  found.hits = {Hit("Q 12", "a", "C112", Match::kExact), Hit("Q 12", "a", "C112", Match::kExact)};
+  found.hits[0].sighting.assembly = "UNIT 1";
+  EXPECT_THAT(HitsText(found, {}), Not(HasSubstr("assembl"))) << "one alone is not ambiguous";
+  found.hits[1].sighting.assembly = "UNIT 2";
+  EXPECT_THAT(HitsText(found, {}), HasSubstr("where on the page                   assembly"));
+  EXPECT_THAT(HitsText(found, {}),
+              HasSubstr("C112 is a part of its own in each of these assemblies of Q 12: UNIT 1, UNIT 2\n"));
+  found.hits[1].place.set = "Q 13";
+  EXPECT_THAT(HitsText(found, {}), Not(HasSubstr("assembl"))) << "two sets";
+}
+
 TEST(HitsText, TellsKindsOfTermsApartWhenThereAreSeveral) {
   TermHits found;
   found.term = "5725";

@@ -89,6 +89,24 @@ TEST(ServeSets, GivesEverySocketATubeOfItsOwn) {
   }
 }
 
+TEST(ServeSets, FillsNoSocketWithoutADesignator) {
+  SetNeed need = Need("A", {"6AU6"});
+  TubeSocket& nameless = need.tubes.sockets.emplace_back();
+  nameless.type = "5U4GB";
+  nameless.seen.emplace_back().sighting.text = "5U4GB";
+  const StockList list = List({Row(2, "6AU6", 1), Row(3, "5U4GB", 1)});
+  SetNeed only_nameless = need;
+  only_nameless.set = "B";
+  only_nameless.tubes.sockets.erase(only_nameless.tubes.sockets.begin());
+  const StockAnswer answer = ServeSets(list, {need, only_nameless, Need("C", {})}, ShippedTable());
+  EXPECT_EQ(Text(answer.sets[0], list), "served: 2");
+  ASSERT_EQ(answer.sets[0].unplaced.size(), 1U);
+  EXPECT_EQ(answer.sets[0].unplaced[0].sighting.text, "5U4GB");
+  EXPECT_EQ(Text(answer.sets[1], list), "no designators known:");
+  EXPECT_EQ(Text(answer.sets[2], list), "no tubes known:");
+  EXPECT_THAT(answer.rows[1].wanted_by, ElementsAre("A", "B")) << "a set may need it all the same";
+}
+
 TEST(ServeSets, AnswersForEachSetOnItsOwnAndSaysWhatIsClaimedTwice) {
   const StockList list = List({Row(2, "6AU6", 1), Row(3, "6AU6", 1), Row(4, "5U4GB", 2)});
   const StockAnswer answer =

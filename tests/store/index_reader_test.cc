@@ -80,6 +80,34 @@ TEST_F(IndexReaderTest, GoesThroughManualsBySetAndNameUntilToldToStop) {
   EXPECT_EQ(count, 2);
 }
 
+TEST_F(IndexReaderTest, ReadsNoMoreThanTheTubesWhereNoMoreIsWanted) {
+  const ManualRecord whole = MakeManual();
+  Store(whole);
+  std::vector<ManualRecord> all;
+  ASSERT_TRUE(Reader()->ForEachManual(
+      [&](const ManualRecord& manual) {
+        all.push_back(manual);
+        return true;
+      },
+      ManualParts::kTubes));
+  ASSERT_EQ(all.size(), 1U);
+  ASSERT_EQ(all[0].pages.size(), whole.pages.size());
+  EXPECT_TRUE(all[0].links.empty());
+  for (std::size_t i = 0; i < whole.pages.size(); ++i) {
+    const PageRecord& page = all[0].pages[i];
+    std::vector<Sighting> wanted = whole.pages[i].sightings;
+    const auto is_tube = [](const Sighting& sighting) { return sighting.kind == TermKind::kTube; };
+    const bool names_tubes = std::any_of(wanted.begin(), wanted.end(), is_tube);
+    std::erase_if(wanted, [&](const Sighting& sighting) {
+      return !names_tubes || (!is_tube(sighting) && sighting.kind != TermKind::kDesignator);
+    });
+    EXPECT_EQ(page.sightings, wanted) << i;
+    EXPECT_EQ(page.entries, whole.pages[i].entries) << i;
+    EXPECT_TRUE(page.reading.words.empty()) << i;
+    EXPECT_EQ(page.reading.frame, names_tubes ? whole.pages[i].reading.frame : PageFrame{}) << i;
+  }
+}
+
 TEST_F(IndexReaderTest, SeesWhatIsCommittedAfterItWasOpened) {
   const auto writer = Writer();
   const auto reader = Reader();

@@ -53,6 +53,19 @@ TEST_F(TextSearchTest, AStarStandsForAnyEnding) {
   EXPECT_THAT(Told(Reader()->Find({"*", "", {}, 10}).value()), IsEmpty());
 }
 
+TEST_F(TextSearchTest, TakesXapiansQuerySyntax) {
+  Store(Pages("A", {{"horizontal", "hold"}, {"vertical", "hold"}, {"hold", "down"}, {"vertical", "size"}}));
+  const auto reader = Reader();
+  const auto ask = [&](const char* words) { return Told(reader->Find({words, "", {}, 10}).value()); };
+  EXPECT_THAT(ask("hold -horizontal"), ElementsAre("A 2 hold", "A 3 hold"));
+  EXPECT_THAT(ask("hold NOT (horizontal OR vertical)"), ElementsAre("A 3 hold"));
+  EXPECT_THAT(ask("horizontal OR size"), testing::UnorderedElementsAre("A 1 horizontal", "A 4 size"));
+  EXPECT_THAT(ask("(vert* OR horiz*) AND hold"), testing::UnorderedElementsAre("A 1 horizontal", "A 2 vertical"));
+  EXPECT_THAT(ask("\"vertical hold\""), ElementsAre("A 2 vertical"));
+  EXPECT_THAT(ask("hold AND"), testing::UnorderedElementsAre("A 1 hold", "A 2 hold", "A 3 hold"))
+      << "no query, but words";
+}
+
 TEST_F(TextSearchTest, TheSpotIsWhereTheWordsStandTogether) {
   Store(Pages("A", {{"filter", "of", "the", "tube", "set", "line", "filter", "choke"}}));
   const auto found = Reader()->Find({"filter choke", "", {}, 10}).value();

@@ -16,7 +16,9 @@ TEST(RulesFingerprint, ChangesWithEveryTableAndWithTheProgram) {
   folder.Write("config/a.tsv", "one\n");
   folder.Write("config/b.tsv", "two\n");
   const auto config = folder.path() / "config";
-  const auto fingerprint = [&] { return RulesFingerprint(config, program).value(); };
+  const auto own = folder.path() / "library";
+  std::filesystem::create_directory(own);
+  const auto fingerprint = [&] { return RulesFingerprint(config, own, program).value(); };
   std::set<std::string> seen = {fingerprint()};
   EXPECT_EQ(seen.begin()->size(), 16U);
 
@@ -29,6 +31,9 @@ TEST(RulesFingerprint, ChangesWithEveryTableAndWithTheProgram) {
   EXPECT_TRUE(seen.insert(fingerprint()).second) << "an empty table is gone";
   folder.Write("program", "kode");
   EXPECT_TRUE(seen.insert(fingerprint()).second) << "the program changed";
+  folder.Write("library/page-kinds.tsv", "mine\n");
+  EXPECT_TRUE(seen.insert(fingerprint()).second) << "the restorer's own table came";
+  folder.Write("library/tubes.tsv", "no rule of reading\n");
   folder.Write("config/notes.txt", "no table");
   EXPECT_FALSE(seen.insert(fingerprint()).second) << "no rule changed";
 }
@@ -37,10 +42,10 @@ TEST(RulesFingerprint, TellsWhatCannotBeRead) {
   const TemporaryFolder folder;
   const auto config = folder.path() / "config";
   std::filesystem::create_directory(config);
-  EXPECT_EQ(RulesFingerprint(folder.path() / "none", RunningProgram()).error().source,
+  EXPECT_EQ(RulesFingerprint(folder.path() / "none", {}, RunningProgram()).error().source,
             (folder.path() / "none").string());
-  EXPECT_EQ(RulesFingerprint(config, folder.path() / "none").error().code, ErrorCode::kIo);
-  EXPECT_TRUE(RulesFingerprint(config, RunningProgram()));
+  EXPECT_EQ(RulesFingerprint(config, {}, folder.path() / "none").error().code, ErrorCode::kIo);
+  EXPECT_TRUE(RulesFingerprint(config, {}, RunningProgram()));
 }
 
 }  // namespace

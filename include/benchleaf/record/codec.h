@@ -20,6 +20,8 @@ namespace benchleaf {
 // both are cut to 0..1, and a measure that is not finite is kept as 0.
 std::string EncodeReading(const PageReading& reading);
 Result<PageReading> DecodeReading(std::string_view bytes);
+// The frame alone of an encoded reading; what stands behind it is neither decoded nor checked.
+Result<PageFrame> DecodeReadingFrame(std::string_view bytes);
 
 // Without the pages' readings when `with_readings` is false.
 enum class WithReadings { kNo, kYes };

@@ -16,7 +16,7 @@ std::string PartsText(const std::string& set, const std::vector<FoundEntry>& ent
 
 // RFC 4180 with a header; see csv.h for what is done to fields that look like formulas. Columns: set, manual,
 // designator, assembly, description, value, part_number, quantity, file, page, confidence, drawn_on. The last holds
-// "FILE p. PAGE, WHERE" for each place, parted by "; ".
+// "FILE p. PAGE, WHERE, WHY" for each place, parted by "; ".
 std::string PartsCsv(const std::vector<FoundEntry>& entries);
 
 // One {"type":"part"} object a line, its places in "drawn".

@@ -40,24 +40,29 @@ enum class SetVerdict {
   kServed,        // every socket by the same tube
   kWithStandIns,  // every socket, some by later or industrial types
   kLacks,
-  kNoTubes,  // none of the set's tubes is known
+  kUnnumbered,  // types were read, but none beside a designator
+  kNoTubes,     // none of the set's tubes is known
 };
-// "served", "served with stand-ins", "lacks tubes", "no tubes known".
+// "served", "served with stand-ins", "lacks tubes", "no designators known", "no tubes known".
 std::string_view Name(SetVerdict verdict);
 
 struct SetAnswer {
   std::string set;
   SetVerdict verdict = SetVerdict::kNoTubes;
   std::vector<SocketAnswer> sockets;
-  std::vector<SeenTube> unplaced;  // names of tubes that may be further ones: SetTubes::unplaced
+  // Names of tubes that may be further ones: SetTubes::unplaced, and a reading of each socket without designator. A
+  // type that stands beside no designator is no socket to fill.
+  std::vector<SeenTube> unplaced;
 
   std::size_t served() const;
 };
 
 // What becomes of a row of the list.
 struct RowAnswer {
-  std::vector<std::string> wanted_by;  // sets with a socket that the type fills, whether or not the row counts
-  bool known = false;                  // a table knows the type, perhaps without its suffix
+  // Sets with a socket that the type fills, or that name such a type without a designator, whether or not the row
+  // counts.
+  std::vector<std::string> wanted_by;
+  bool known = false;  // a table knows the type, perhaps without its suffix
 };
 
 // A type of which all sets together take more tubes than are on hand.

@@ -80,6 +80,14 @@ struct SetSummary {
   std::vector<ManualSummary> manuals;
 };
 
+// How much of each manual is wanted.
+enum class ManualParts {
+  kAll,
+  // What tells of its tubes: entries; tubes and designators of the pages that name a tube, with the frames of these
+  // pages. No words, no links, no other terms: a library is read many times as quickly.
+  kTubes,
+};
+
 class IndexReader {
  public:
   // Fails with kMissing when there is no index (the message says how to make one) and with kForeign.
@@ -126,7 +134,8 @@ class IndexReader {
 
   // Calls `each` with every manual, by set and name, one at a time in memory. Stops when it returns false. Each manual
   // comes from one whole state of the index; one that is removed meanwhile is left out.
-  Result<void> ForEachManual(const std::function<bool(const ManualRecord&)>& each);
+  Result<void> ForEachManual(const std::function<bool(const ManualRecord&)>& each,
+                             ManualParts parts = ManualParts::kAll);
 
  private:
   class Impl;
