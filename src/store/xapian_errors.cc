@@ -9,6 +9,17 @@
 
 namespace benchleaf::store {
 
+namespace {
+
+// Of an error during a commit Xapian keeps no more than the words, within its own.
+bool Tells(const Xapian::Error& error, int reason) {
+  const char* const system = error.get_error_string();
+  const std::string words = std::strerror(reason);
+  return (system != nullptr && words == system) || error.get_msg().find(words) != std::string::npos;
+}
+
+}  // namespace
+
 Error FromXapian(const Xapian::Error& error, const std::filesystem::path& folder) {
   const std::string_view type = error.get_type();
   const std::string source = folder.string();
@@ -27,7 +38,7 @@ Error FromXapian(const Xapian::Error& error, const std::filesystem::path& folder
     return {ErrorCode::kForeign, "the folder holds a database of another version of Xapian; name another folder",
             source, 0};
   }
-  if (system != nullptr && std::string_view(system) == std::strerror(ENOSPC)) {
+  if (Tells(error, ENOSPC) || Tells(error, EDQUOT)) {
     return {ErrorCode::kIo, "the disk is full; the index is as it was before", source, 0};
   }
   std::string message = "the index cannot be used: " + error.get_msg();
