@@ -26,7 +26,8 @@ Error FromXapian(const Xapian::Error& error, const std::filesystem::path& folder
   // The system's words for errno, when Xapian met a system error.
   const char* const system = error.get_error_string();
 
-  if (type == "DatabaseLockError" && system == nullptr) {
+  // The lock may also fail for want of a descriptor, or of a file system that has locks.
+  if (type == "DatabaseLockError" && error.get_msg().find("already locked") != std::string::npos) {
     return {ErrorCode::kBusy, "the index is being written by " + WriterNamed(folder) + "; wait until it is done",
             source, 0};
   }

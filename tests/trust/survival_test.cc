@@ -9,11 +9,14 @@
 
 #include <algorithm>
 #include <cerrno>
+#include <chrono>
+#include <csignal>
 #include <cstdlib>
 #include <iterator>
 #include <set>
 #include <sstream>
 #include <string>
+#include <thread>
 #include <vector>
 
 namespace benchleaf {
@@ -154,9 +157,9 @@ TEST_F(Survival, AFailingCallEndsTheRunWithAMessageAndTheOldIndexAnswers) {
     const char* said;
   };
   const Case cases[] = {
-      {"write", ENOSPC, true, "the disk is full"},    {"write", EIO, false, "Input/output error"},
-      {"sync", EIO, false, "Input/output error"},     {"sync", ENOSPC, true, "the disk is full"},
-      {"open", EMFILE, false, "Too many open files"}, {"open", EACCES, true, "Permission denied"},
+      {"write", ENOSPC, true, "the disk is full"},   {"write", EIO, false, "Input/output error"},
+      {"sync", EIO, false, "Input/output error"},    {"sync", ENOSPC, true, "the disk is full"},
+      {"open", EMFILE, false, "oo many open files"}, {"open", EACCES, true, "Permission denied"},
       {"rename", EIO, false, "Input/output error"},
   };
   for (const Case& c : cases) {
@@ -211,6 +214,23 @@ TEST_F(Survival, AFileOfLimitedSizeIsToldAndTheOldIndexAnswers) {
   EXPECT_EQ(end.code, 4) << end.signal << end.err;
   EXPECT_THAT(end.err, HasSubstr("File too large"));
   ExpectNothingLost(database);
+}
+
+TEST_F(Survival, ASecondWriterIsToldWhoWritesAndReadersGetTheOldStateMeanwhile) {
+  const fs::path database = Copy("shared");
+  library_.WriteScan("alder.pdf", "pages 1\nwords 1 C1\non 1 any slow 4000\n");
+  ProcessEnd first;
+  std::thread writer([&] { first = library_.Index(database); });
+  while (!fs::exists(database / "writer")) {
+    std::this_thread::sleep_for(std::chrono::milliseconds(5));
+  }
+  const ProcessEnd second = library_.Index(database);
+  EXPECT_EQ(second.code, 4);
+  EXPECT_THAT(second.err, HasSubstr("is being written by process "));
+  const std::set<std::string> now = LinesOf(Export(database));
+  EXPECT_TRUE(std::includes(known_.begin(), known_.end(), now.begin(), now.end()));
+  writer.join();
+  EXPECT_EQ(first.code, 2) << first.err;
 }
 
 }  // namespace
