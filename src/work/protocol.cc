@@ -227,6 +227,9 @@ Result<Answer> DecodeAnswer(std::string_view body) {
       if (!reading) {
         return tl::unexpected(std::move(reading.error()));
       }
+      if (reading->words.size() > kMaxWordsPerPage) {
+        return NotUnderstood("an answer");
+      }
       answer.outcome = std::move(*reading);
       break;
     }

@@ -36,6 +36,9 @@ namespace benchleaf {
 inline constexpr std::uint32_t kProtocolVersion = 2;
 inline constexpr std::size_t kMaxJobBytes = 64U << 10U;
 inline constexpr std::size_t kMaxAnswerBytes = 64U << 20U;  // a fold-out of ten thousand words takes about 2 MiB
+// A fold-out crowded with lettering has some ten thousand words. The parent searches them, in a time that grows faster
+// than their number, so a worker that has gone wrong may not make them many.
+inline constexpr std::size_t kMaxWordsPerPage = 30000;
 inline constexpr int kMaxPagesPerFile = 20000;
 inline constexpr int kMaxViewSide = 4096;       // px; 4096 x 4096 x 3 bytes fit into an answer
 inline constexpr int kMaxViewedPage = 1 << 20;  // px a side of the page that a view is cut from

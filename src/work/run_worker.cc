@@ -92,6 +92,12 @@ class JobDoer {
     if (!reading) {
       return std::move(reading.error());
     }
+    if (reading->words.size() > kMaxWordsPerPage) {
+      return Error{ErrorCode::kTooLarge,
+                   "has " + std::to_string(reading->words.size()) + " words; at most " +
+                       std::to_string(kMaxWordsPerPage) + " are taken",
+                   job.name, job.page};
+    }
     return std::move(*reading);
   }
 

@@ -66,6 +66,8 @@ TEST(Protocol, RefusesBodiesThatDoNotFit) {
   const std::string job = EncodeJob(ReadJob());
   const std::string reading = EncodeAnswer({3, SmallReading()});
   const std::string view = EncodeAnswer({3, SmallView()});
+  PageReading crowded = SmallReading();
+  crowded.words.resize(kMaxWordsPerPage + 1, crowded.words.front());
   struct Case {
     const char* reason;
     std::string body;
@@ -95,6 +97,7 @@ TEST(Protocol, RefusesBodiesThatDoNotFit) {
       {"a byte too many", EncodeAnswer({1, PageCount{1}}) + "x"},
       {"a reading that breaks off", reading.substr(0, reading.size() - 1)},
       {"a reading that is none", "\x01\0\0\0\x01\x03\0\0\0abc"s},
+      {"more words than a page has", EncodeAnswer({3, crowded})},
       {"a view with a pixel too few", view.substr(0, view.size() - 1)},
       {"a view whose size is not that of its pixels", view.substr(0, 13) + "\x03" + view.substr(14)},
       {"a view whose size would overflow", view.substr(0, 13) + "\xff\xff\xff\xff\xff\xff\xff\xff" + view.substr(21)},
