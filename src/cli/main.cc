@@ -5,6 +5,7 @@
 #include <sys/ioctl.h>
 #include <unistd.h>
 
+#include <csignal>
 #include <iostream>
 #include <string>
 #include <vector>
@@ -22,6 +23,8 @@ int TerminalColumns(int descriptor) {
 
 int main(int argc, char** argv) {
   std::ios::sync_with_stdio(false);
+  // A file that may not grow further is a failed write with a message, not the end of the program.
+  std::signal(SIGXFSZ, SIG_IGN);
   const bool out_is_terminal = isatty(STDOUT_FILENO) != 0;
   const benchleaf::Streams streams{
       .out = std::cout,

@@ -9,6 +9,7 @@
 #include "benchleaf/report/picture.h"
 #include "benchleaf/report/pictured.h"
 #include "benchleaf/report/text.h"
+#include "benchleaf/work/page_viewer.h"
 
 #include <CLI/CLI.hpp>
 
@@ -28,12 +29,11 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr int kMostPlaces = 1000;
-// A fold-out of three sheets at 300 dpi; a page is not loaded with a longer side.
-constexpr int kLoadSide = 12000;
 constexpr int kPageSide = 1600;
+constexpr int kSpotSide = 4000;
 
 // The scan's page, or why it cannot be pictured.
-Result<ColorImage> LoadPage(const fs::path& library, const PagePlace& place) {
+Result<PageView> LoadPage(PageViewer& viewer, const fs::path& library, const PagePlace& place) {
   const fs::path path = library / place.file;
   std::error_code failed;
   if (!fs::exists(path, failed)) {
@@ -41,14 +41,7 @@ Result<ColorImage> LoadPage(const fs::path& library, const PagePlace& place) {
                 "the scan is not in the library folder '" + library.string() + "'; --library names another",
                 place.file);
   }
-  auto source = OpenScan(path, place.file);
-  if (!source) return tl::unexpected(source.error());
-  if (place.page > (*source)->page_count()) {
-    return Fail(ErrorCode::kMissing,
-                "the scan has only " + Counted(static_cast<std::size_t>((*source)->page_count()), "page"), place.file,
-                place.page);
-  }
-  return (*source)->LoadColor(place.page, kLoadSide);
+  return viewer.View(path, place.file, place.page, {{}, kPageSide});
 }
 
 // The turn that makes the page upright, as far as the index knows the page.
@@ -119,11 +112,17 @@ Result<Pictured> NamedPage(const PictureOptions& options) {
   return pictured;
 }
 
-Result<void> WritePictures(const ColorImage& page, const Pictured& pictured) {
-  if (!pictured.box) return WritePng(pictured.page_file, UprightPage(page, pictured.turned, kPageSide));
-  auto spot = WritePng(pictured.spot_file, RingedSpot(page, *pictured.box, pictured.turned));
+Result<void> WritePictures(PageViewer& viewer, const fs::path& library, const Pictured& pictured) {
+  const auto page = LoadPage(viewer, library, pictured.place);
+  if (!page) return tl::unexpected(page.error());
+  if (!pictured.box) return WritePng(pictured.page_file, UprightPage(page->image, pictured.turned, kPageSide));
+  const SpotView view = ViewOfSpot(page->page_width, page->page_height, *pictured.box);
+  const PagePlace& place = pictured.place;
+  const auto part = viewer.View(library / place.file, place.file, place.page, {view.part, kSpotSide});
+  if (!part) return tl::unexpected(part.error());
+  auto spot = WritePng(pictured.spot_file, RingedSpot(part->image, view.spot, pictured.turned));
   if (!spot) return spot;
-  return WritePng(pictured.page_file, RingedPage(page, *pictured.box, pictured.turned, kPageSide));
+  return WritePng(pictured.page_file, RingedPage(page->image, *pictured.box, pictured.turned, kPageSide));
 }
 
 // Gives every picture its files; none is there already unless it may be written over.
@@ -145,11 +144,11 @@ Result<void> NameFiles(const PictureOptions& options, std::vector<Pictured>& pic
 }
 
 ExitCode WriteAll(const PictureOptions& options, const std::vector<Pictured>& pictures, const Streams& streams) {
+  PageViewer viewer(ProgramPath(), options.places.ConfigFolder());
   std::size_t written = 0;
   std::optional<Error> last_failure;
   for (const Pictured& pictured : pictures) {
-    const auto page = LoadPage(options.places.library, pictured.place);
-    const auto result = page ? WritePictures(*page, pictured) : Result<void>(tl::unexpected(page.error()));
+    const auto result = WritePictures(viewer, options.places.library, pictured);
     if (!result) {
       last_failure = result.error();
       Say(streams, result.error().ToString());

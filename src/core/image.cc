@@ -66,6 +66,22 @@ GreyImage Crop(const GreyImage& image, const Box& box) {
   return crop;
 }
 
+ColorImage Crop(const ColorImage& image, const Box& box) {
+  constexpr std::size_t kBytesPerPixel = 3;
+  const Box part = Intersection(box, {0, 0, image.width, image.height});
+  const auto row_bytes = static_cast<std::size_t>(part.width) * kBytesPerPixel;
+  ColorImage crop;
+  crop.width = part.width;
+  crop.height = part.height;
+  crop.pixels.reserve(row_bytes * static_cast<std::size_t>(part.height));
+  for (int y = part.y; y < part.bottom(); ++y) {
+    const std::size_t row = static_cast<std::size_t>(y) * static_cast<std::size_t>(image.width);
+    const std::uint8_t* const from = image.pixels.data() + (row + static_cast<std::size_t>(part.x)) * kBytesPerPixel;
+    crop.pixels.insert(crop.pixels.end(), from, from + row_bytes);
+  }
+  return crop;
+}
+
 GreyImage Turned(GreyImage image, int degrees) {
   if (degrees == 0) {
     return image;

@@ -15,17 +15,6 @@ ColorImage BlankColorImage(int width, int height, std::uint8_t fill) {
   return image;
 }
 
-ColorImage Cut(const ColorImage& image, const Box& box) {
-  assert(box.x >= 0 && box.y >= 0 && box.right() <= image.width && box.bottom() <= image.height);
-  ColorImage part = BlankColorImage(box.width, box.height, 0);
-  if (box.empty()) return part;
-  for (int y = 0; y < box.height; ++y) {
-    std::copy_n(Pixel(image, box.x, box.y + y), static_cast<std::size_t>(box.width) * kBytesPerPixel,
-                Pixel(part, 0, y));
-  }
-  return part;
-}
-
 ColorImage Turned(const ColorImage& image, int degrees) {
   if (degrees == 0) return image;
   const bool sideways = degrees % 180 != 0;

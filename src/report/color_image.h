@@ -1,4 +1,4 @@
-// Cutting, turning and enlarging colour pictures.
+// Turning and enlarging colour pictures.
 
 #ifndef BENCHLEAF_SRC_REPORT_COLOR_IMAGE_H_
 #define BENCHLEAF_SRC_REPORT_COLOR_IMAGE_H_
@@ -26,9 +26,6 @@ inline const std::uint8_t* Pixel(const ColorImage& image, int x, int y) {
          (static_cast<std::size_t>(y) * static_cast<std::size_t>(image.width) + static_cast<std::size_t>(x)) *
              kBytesPerPixel;
 }
-
-// REQUIRES: the box lies in the picture.
-ColorImage Cut(const ColorImage& image, const Box& box);
 
 // Turned clockwise by 0, 90, 180 or 270 degrees.
 ColorImage Turned(const ColorImage& image, int degrees);

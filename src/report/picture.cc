@@ -51,9 +51,9 @@ Ring RingFor(const ColorImage& image, const Box& box, double least_gap_share) {
   return {std::max(0.5 * std::min(box.width, box.height), least_gap_share * side), std::max(2.0, side / 300)};
 }
 
-// The part of the page round the spot that is shown.
-Box Surroundings(const ColorImage& page, const Box& spot) {
-  const double page_side = std::max(page.width, page.height);
+// The part of a page of that size round the spot that is shown.
+Box Surroundings(int page_width, int page_height, const Box& spot) {
+  const double page_side = std::max(page_width, page_height);
   const double around = std::clamp(kSurroundingHeights * std::min(spot.width, spot.height),
                                    kLeastSurroundings * page_side, kMostSurroundings * page_side);
   const auto cut = [&](double middle, int length, int limit) {
@@ -62,8 +62,8 @@ Box Surroundings(const ColorImage& page, const Box& spot) {
     const int to = std::min(limit, static_cast<int>(std::ceil(middle + half)));
     return std::pair(from, to - from);
   };
-  const auto [x, width] = cut(spot.center_x(), spot.width, page.width);
-  const auto [y, height] = cut(spot.center_y(), spot.height, page.height);
+  const auto [x, width] = cut(spot.center_x(), spot.width, page_width);
+  const auto [y, height] = cut(spot.center_y(), spot.height, page_height);
   return {x, y, width, height};
 }
 
@@ -94,8 +94,8 @@ void DrawRing(ColorImage& image, const Box& box, const Ring& ring) {
   }
 }
 
-Box PixelBox(const ColorImage& image, const FractionBox& box) {
-  assert(image.width > 0 && image.height > 0);
+Box PixelBox(int width_px, int height_px, const FractionBox& box) {
+  assert(width_px > 0 && height_px > 0);
   // A sum of fractions that misses a pixel's edge by rounding must not take in the next pixel.
   constexpr double kRounding = 1e-6;
   const auto cut = [](double from, double length, int limit) {
@@ -103,25 +103,29 @@ Box PixelBox(const ColorImage& image, const FractionBox& box) {
     const int last = std::clamp(static_cast<int>(std::ceil((from + length) * limit - kRounding)), first + 1, limit);
     return std::pair(first, last - first);
   };
-  const auto [x, width] = cut(box.x, box.width, image.width);
-  const auto [y, height] = cut(box.y, box.height, image.height);
+  const auto [x, width] = cut(box.x, box.width, width_px);
+  const auto [y, height] = cut(box.y, box.height, height_px);
   return {x, y, width, height};
 }
 
-ColorImage RingedSpot(const ColorImage& page, const FractionBox& spot, int orientation) {
-  const Box box = PixelBox(page, spot);
-  const Box part = Surroundings(page, box);
-  ColorImage picture = Turned(Cut(page, part), orientation);
+SpotView ViewOfSpot(int page_width, int page_height, const FractionBox& spot) {
+  const Box box = PixelBox(page_width, page_height, spot);
+  const Box part = Surroundings(page_width, page_height, box);
+  return {part, Within(part, box)};
+}
+
+ColorImage RingedSpot(const ColorImage& part, const FractionBox& spot, int orientation) {
+  ColorImage picture = Turned(part, orientation);
   const int side = std::max(picture.width, picture.height);
   picture = Enlarged(picture, std::clamp((kLegibleSide + side - 1) / side, 1, kMostEnlargement));
-  const Box ringed = PixelBox(picture, Turned(Within(part, box), orientation));
+  const Box ringed = PixelBox(picture.width, picture.height, Turned(spot, orientation));
   DrawRing(picture, ringed, RingFor(picture, ringed, 0.004));
   return picture;
 }
 
 ColorImage RingedPage(const ColorImage& page, const FractionBox& spot, int orientation, int max_side_px) {
   ColorImage picture = UprightPage(page, orientation, max_side_px);
-  const Box box = PixelBox(picture, Turned(spot, orientation));
+  const Box box = PixelBox(picture.width, picture.height, Turned(spot, orientation));
   DrawRing(picture, box, RingFor(picture, box, 0.012));
   return picture;
 }

@@ -11,7 +11,9 @@ constexpr std::size_t kNumberBytes = 4;
 constexpr std::size_t kMaxErrorBytes = 4096;
 constexpr std::string_view kGreeting = "benchleaf worker";
 
-enum OutcomeByte : std::uint8_t { kPageCountByte, kReadingByte, kErrorByte, kUnfitByte };
+constexpr std::size_t kBytesPerPixel = 3;
+
+enum OutcomeByte : std::uint8_t { kPageCountByte, kReadingByte, kErrorByte, kUnfitByte, kViewByte };
 
 void PutByte(std::string& out, std::uint8_t value) { out.push_back(static_cast<char>(value)); }
 
@@ -52,6 +54,9 @@ class Fields {
 
   std::string_view Text() { return Take(Number()); }
 
+  // What a field holds makes no sense.
+  void Refuse() { fits_ = false; }
+
   // Whether every field fitted and nothing is left.
   bool Finished() const { return fits_ && rest_.empty(); }
 
@@ -77,6 +82,42 @@ tl::unexpected<Error> NotUnderstood(const char* what) {
 void PutError(std::string& out, const Error& error) {
   PutText(out, Name(error.code));
   PutText(out, std::string_view(error.message).substr(0, kMaxErrorBytes));
+}
+
+void PutSize(std::string& out, int value) { PutNumber(out, static_cast<std::uint32_t>(value)); }
+
+// A number of pixels; one that is none counts as a field that does not fit.
+int TakeSize(Fields& fields, int most) {
+  const std::uint32_t value = fields.Number();
+  if (value > static_cast<std::uint32_t>(most)) {
+    fields.Refuse();
+    return 0;
+  }
+  return static_cast<int>(value);
+}
+
+void PutView(std::string& out, const PageView& view) {
+  for (const int size : {view.page_width, view.page_height, view.image.width, view.image.height}) {
+    PutSize(out, size);
+  }
+  PutText(out, {reinterpret_cast<const char*>(view.image.pixels.data()), view.image.pixels.size()});
+}
+
+PageView TakeView(Fields& fields) {
+  PageView view;
+  view.page_width = TakeSize(fields, kMaxViewedPage);
+  view.page_height = TakeSize(fields, kMaxViewedPage);
+  view.image.width = TakeSize(fields, kMaxViewSide);
+  view.image.height = TakeSize(fields, kMaxViewSide);
+  const std::string_view pixels = fields.Text();
+  const std::size_t wanted =
+      static_cast<std::size_t>(view.image.width) * static_cast<std::size_t>(view.image.height) * kBytesPerPixel;
+  if (wanted == 0 || pixels.size() != wanted || view.page_width == 0 || view.page_height == 0) {
+    fields.Refuse();
+    return {};
+  }
+  view.image.pixels.assign(pixels.begin(), pixels.end());
+  return view;
 }
 
 // The text goes into the index and to a terminal, so a worker that has gone wrong may not make it long.
@@ -112,6 +153,10 @@ std::string EncodeJob(const Job& job) {
   PutNumber(body, static_cast<std::uint32_t>(job.page));
   PutText(body, job.path);
   PutText(body, job.name);
+  for (const int size :
+       {job.view.part.x, job.view.part.y, job.view.part.width, job.view.part.height, job.view.longest_side_px}) {
+    PutSize(body, size);
+  }
   return body;
 }
 
@@ -124,13 +169,19 @@ Result<Job> DecodeJob(std::string_view body) {
   const std::uint32_t page = fields.Number();
   job.path = fields.Text();
   job.name = fields.Text();
-  if (!fields.Finished() || operation > 1 || mode > 1 || page > static_cast<std::uint32_t>(kMaxPagesPerFile)) {
+  job.view.part.x = TakeSize(fields, kMaxViewedPage);
+  job.view.part.y = TakeSize(fields, kMaxViewedPage);
+  job.view.part.width = TakeSize(fields, kMaxViewedPage);
+  job.view.part.height = TakeSize(fields, kMaxViewedPage);
+  job.view.longest_side_px = TakeSize(fields, kMaxViewSide);
+  if (!fields.Finished() || operation > 2 || mode > 1 || page > static_cast<std::uint32_t>(kMaxPagesPerFile)) {
     return NotUnderstood("a job");
   }
   job.operation = static_cast<Operation>(operation);
   job.mode = mode == 1 ? ReadingMode::kPlain : ReadingMode::kFull;
   job.page = static_cast<int>(page);
-  if ((job.operation == Operation::kReadPage) != (job.page >= 1)) {
+  if ((job.operation == Operation::kCountPages) != (job.page == 0) ||
+      (job.operation == Operation::kViewPage) != (job.view.longest_side_px > 0)) {
     return NotUnderstood("a job");
   }
   return job;
@@ -145,6 +196,9 @@ std::string EncodeAnswer(const Answer& answer) {
   } else if (const auto* reading = std::get_if<PageReading>(&answer.outcome)) {
     PutByte(body, kReadingByte);
     PutText(body, EncodeReading(*reading));
+  } else if (const auto* view = std::get_if<PageView>(&answer.outcome)) {
+    PutByte(body, kViewByte);
+    PutView(body, *view);
   } else if (const auto* error = std::get_if<Error>(&answer.outcome)) {
     PutByte(body, kErrorByte);
     PutError(body, *error);
@@ -173,6 +227,9 @@ Result<Answer> DecodeAnswer(std::string_view body) {
       if (!reading) {
         return tl::unexpected(std::move(reading.error()));
       }
+      if (reading->words.size() > kMaxWordsPerPage) {
+        return NotUnderstood("an answer");
+      }
       answer.outcome = std::move(*reading);
       break;
     }
@@ -181,6 +238,9 @@ Result<Answer> DecodeAnswer(std::string_view body) {
       break;
     case kUnfitByte:
       answer.outcome = Unfit{TakeError(fields)};
+      break;
+    case kViewByte:
+      answer.outcome = TakeView(fields);
       break;
     default:
       return NotUnderstood("an answer");

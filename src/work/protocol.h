@@ -4,13 +4,14 @@
 // nothing after them: `byte`, `number` (4 bytes, little-endian), `text` (a number, its length, then that many bytes).
 //
 //   greeting  text "benchleaf worker", number kProtocolVersion
-//   job       number, byte operation (0 count pages, 1 read a page), byte mode (0 full, 1 plain), number page,
-//             text path, text name
+//   job       number, byte operation (0 count pages, 1 read a page, 2 view a page), byte mode (0 full, 1 plain),
+//             number page, text path, text name, numbers of the view (part: x, y, width, height; longest side)
 //   answer    number of the job, byte outcome, then
 //               0  number of pages
 //               1  text: the reading as EncodeReading gives it
 //               2  text code, text message: the job failed
 //               3  text code, text message: the worker is unfit for any job
+//               4  numbers width and height of the whole page, width and height of the part as shown, text: its pixels
 //
 // The worker greets once, then answers each job before it is given the next. The parent trusts nothing that comes from
 // a worker: whatever does not fit this page counts as a crash of the worker.
@@ -21,6 +22,7 @@
 #include "benchleaf/core/result.h"
 #include "benchleaf/reading/page_reader.h"
 #include "benchleaf/reading/page_reading.h"
+#include "benchleaf/work/page_viewer.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -31,12 +33,17 @@
 
 namespace benchleaf {
 
-inline constexpr std::uint32_t kProtocolVersion = 1;
+inline constexpr std::uint32_t kProtocolVersion = 2;
 inline constexpr std::size_t kMaxJobBytes = 64U << 10U;
 inline constexpr std::size_t kMaxAnswerBytes = 64U << 20U;  // a fold-out of ten thousand words takes about 2 MiB
+// A fold-out crowded with lettering has some ten thousand words. The parent searches them, in a time that grows faster
+// than their number, so a worker that has gone wrong may not make them many.
+inline constexpr std::size_t kMaxWordsPerPage = 30000;
 inline constexpr int kMaxPagesPerFile = 20000;
+inline constexpr int kMaxViewSide = 4096;       // px; 4096 x 4096 x 3 bytes fit into an answer
+inline constexpr int kMaxViewedPage = 1 << 20;  // px a side of the page that a view is cut from
 
-enum class Operation : std::uint8_t { kCountPages, kReadPage };
+enum class Operation : std::uint8_t { kCountPages, kReadPage, kViewPage };
 
 struct Job {
   std::uint32_t number = 0;
@@ -45,6 +52,7 @@ struct Job {
   int page = 0;                           // counts from 1; 0 for kCountPages
   std::string path;                       // where the file lies
   std::string name;                       // what errors call it
+  ViewedPart view = {};                   // matters for kViewPage only
 
   friend bool operator==(const Job&, const Job&) = default;
 };
@@ -63,8 +71,8 @@ struct Unfit {
 };
 
 struct Answer {
-  std::uint32_t number = 0;                                    // of the job
-  std::variant<PageCount, PageReading, Error, Unfit> outcome;  // errors carry code and message only
+  std::uint32_t number = 0;                                              // of the job
+  std::variant<PageCount, PageReading, PageView, Error, Unfit> outcome;  // errors carry code and message only
 
   friend bool operator==(const Answer&, const Answer&) = default;
 };

@@ -1,7 +1,9 @@
+#include "work/confine.h"
 #include "work/job_server.h"
 #include "work/protocol.h"
 #include "work/unique_fd.h"
 
+#include "benchleaf/pixels/image_file.h"
 #include "benchleaf/raster/page_source.h"
 #include "benchleaf/reading/page_reader.h"
 #include "benchleaf/work/index_library.h"
@@ -10,6 +12,7 @@
 #include <unistd.h>
 
 #include <exception>
+#include <iostream>
 #include <memory>
 #include <new>
 #include <string>
@@ -17,6 +20,9 @@
 
 namespace benchleaf {
 namespace {
+
+// A fold-out of three sheets at 300 dpi; a page is not loaded for viewing with a longer side.
+constexpr int kViewedSide = 12000;
 
 // Does jobs one after the other; keeps the last file open and the reader's models loaded.
 class JobDoer {
@@ -27,7 +33,7 @@ class JobDoer {
     // The libraries behind a job may throw on pages that they were not made for. Such a worker answers once more, so
     // that the reason is known, and is then replaced.
     try {
-      return {job.number, job.operation == Operation::kCountPages ? Count(job) : Read(job)};
+      return {job.number, Outcome(job)};
     } catch (const std::bad_alloc&) {
       return {job.number, Error{ErrorCode::kCrashed, "reader ran out of memory", job.name, job.page}};
     } catch (const std::exception& exception) {
@@ -37,9 +43,21 @@ class JobDoer {
   }
 
  private:
-  using Outcome = decltype(Answer::outcome);
+  using Value = decltype(Answer::outcome);
 
-  Outcome Count(const Job& job) {
+  Value Outcome(const Job& job) {
+    switch (job.operation) {
+      case Operation::kCountPages:
+        return Count(job);
+      case Operation::kReadPage:
+        return Read(job);
+      case Operation::kViewPage:
+        break;
+    }
+    return View(job);
+  }
+
+  Value Count(const Job& job) {
     const Result<PageSource*> source = Open(job);
     if (!source) {
       return source.error();
@@ -54,7 +72,7 @@ class JobDoer {
     return PageCount{pages};
   }
 
-  Outcome Read(const Job& job) {
+  Value Read(const Job& job) {
     if (!reader_) {
       Result<std::unique_ptr<PageReader>> made = PageReader::Create(config_);
       if (!made) {
@@ -74,12 +92,39 @@ class JobDoer {
     if (!reading) {
       return std::move(reading.error());
     }
+    if (reading->words.size() > kMaxWordsPerPage) {
+      return Error{ErrorCode::kTooLarge,
+                   "has " + std::to_string(reading->words.size()) + " words; at most " +
+                       std::to_string(kMaxWordsPerPage) + " are taken",
+                   job.name, job.page};
+    }
     return std::move(*reading);
+  }
+
+  Value View(const Job& job) {
+    const Result<PageSource*> source = Open(job);
+    if (!source) {
+      return source.error();
+    }
+    if (viewed_page_ != job.page) {
+      Result<ColorImage> page = (*source)->LoadColor(job.page, kViewedSide);
+      if (!page) {
+        return std::move(page.error());
+      }
+      viewed_ = std::move(*page);
+      viewed_page_ = job.page;
+    }
+    const ColorImage part = job.view.part.empty() ? viewed_ : Crop(viewed_, job.view.part);
+    if (part.pixels.empty()) {
+      return Error{ErrorCode::kUsage, "the part to be shown lies off the page", job.name, job.page};
+    }
+    return PageView{viewed_.width, viewed_.height, ScaledToFit(part, job.view.longest_side_px)};
   }
 
   Result<PageSource*> Open(const Job& job) {
     if (!source_ || path_ != job.path) {
       source_.reset();
+      viewed_page_ = 0;
       Result<std::unique_ptr<PageSource>> opened = OpenScan(job.path, job.name);
       if (!opened) {
         return tl::unexpected(std::move(opened.error()));
@@ -93,7 +138,9 @@ class JobDoer {
   std::filesystem::path config_;
   std::unique_ptr<PageReader> reader_;  // made for the first page: counting needs none
   std::unique_ptr<PageSource> source_;
-  std::string path_;  // of `source_`
+  std::string path_;     // of `source_`
+  ColorImage viewed_;    // the page of `source_` that was viewed last: its parts are asked for next
+  int viewed_page_ = 0;  // 0: none
 };
 
 }  // namespace
@@ -108,6 +155,11 @@ int RunWorker(const std::filesystem::path& config) {
   // what is under 32 MiB for later, which after some fold-outs is more than one of them needs.
   constexpr int kGivenBackFrom = 4 << 20;
   ::mallopt(M_MMAP_THRESHOLD, kGivenBackFrom);
+  // Before any scan is opened, and for good.
+  if (const Result<void> confined = ConfineToReading(); !confined) {
+    std::cerr << confined.error().message << '\n';
+    return 1;
+  }
   JobDoer doer(config);
   return ServeJobs(STDIN_FILENO, answers.get(), [&doer](const Job& job) { return doer.Do(job); });
 }

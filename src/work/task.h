@@ -19,13 +19,15 @@ namespace benchleaf {
 struct Task {
   std::size_t id = 0;  // the feed's own
   Operation operation = Operation::kCountPages;
-  int page = 0;      // counts from 1; 0 for kCountPages
-  std::string path;  // where the file lies
-  std::string name;  // what errors call it
+  int page = 0;          // counts from 1; 0 for kCountPages
+  std::string path;      // where the file lies
+  std::string name;      // what errors call it
+  ViewedPart view = {};  // matters for kViewPage only
 };
 
-// A count for kCountPages, a reading for kReadPage, or an error that names the task's file and page.
-using TaskValue = std::variant<PageCount, PageReading, Error>;
+// A count for kCountPages, a reading for kReadPage, a view for kViewPage, or an error that names the task's file and
+// page.
+using TaskValue = std::variant<PageCount, PageReading, PageView, Error>;
 
 struct TaskOutcome {
   TaskValue value;

@@ -56,7 +56,8 @@ bool SetLimits(const WorkerLimits& limits) {
          (!kLimitAddressSpace || SetLimit(RLIMIT_AS, address_space, address_space));
 }
 
-// Runs in the child and never returns. A filter of system calls would be installed just before exec.
+// Runs in the child and never returns. The filter of system calls comes later, from the program itself (confine.h):
+// put up here, it could not forbid to start programs.
 [[noreturn]] void BecomeWorker(const Child& child) {
   // A group of its own keeps Ctrl-C on the terminal for the parent, which then ends its workers in order.
   bool ready = ::setpgid(0, 0) == 0;

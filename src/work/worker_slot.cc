@@ -44,7 +44,8 @@ Result<void> WorkerSlot::StartWorker() {
 // A job that cannot be sent needs no handling here: the worker is gone or deaf, and Advance() finds that out.
 void WorkerSlot::SendJob() {
   const ReadingMode mode = first_try_ ? ReadingMode::kPlain : ReadingMode::kFull;
-  worker_->Send(EncodeJob(Job{++job_number_, task_->operation, mode, task_->page, task_->path, task_->name}));
+  worker_->Send(
+      EncodeJob(Job{++job_number_, task_->operation, mode, task_->page, task_->path, task_->name, task_->view}));
   deadline_ = Clock::now() + command_.limits.deadline;
 }
 
@@ -110,6 +111,9 @@ Result<std::optional<TaskOutcome>> WorkerSlot::TakeAnswer(Answer answer) {
   }
   if (auto* reading = std::get_if<PageReading>(&answer.outcome); reading && task_->operation == Operation::kReadPage) {
     return Finish(std::move(*reading));
+  }
+  if (auto* view = std::get_if<PageView>(&answer.outcome); view && task_->operation == Operation::kViewPage) {
+    return Finish(std::move(*view));
   }
   return Lose(ErrorCode::kCrashed, "the reader answered another question");
 }

@@ -22,6 +22,16 @@ TEST(Image, CropsAreCutToThePicture) {
   EXPECT_TRUE(Crop(SixPixels(), {7, 7, 2, 2}).empty());
 }
 
+TEST(Image, CropsOfColourKeepTheirThreeBytes) {
+  ColorImage image;
+  image.width = 2;
+  image.height = 2;
+  image.pixels = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12};
+  EXPECT_THAT(Crop(image, {1, 0, 1, 2}).pixels, ElementsAre(4, 5, 6, 10, 11, 12));
+  EXPECT_THAT(Crop(image, {0, 1, 9, 9}).pixels, ElementsAre(7, 8, 9, 10, 11, 12));
+  EXPECT_TRUE(Crop(image, {5, 5, 2, 2}).pixels.empty());
+}
+
 TEST(Image, TurnsClockwise) {
   EXPECT_EQ(Turned(SixPixels(), 0), SixPixels());
   const GreyImage quarter = Turned(SixPixels(), 90);

@@ -56,7 +56,7 @@ struct Library {
   std::string_view folder;   // the only one that includes them
 };
 
-constexpr std::array<Library, 12> kLibraries = {{
+constexpr std::array<Library, 13> kLibraries = {{
     {"tl/", "core"},
     {"nettle/", "library"},
     {"leptonica/", "pixels"},
@@ -67,6 +67,7 @@ constexpr std::array<Library, 12> kLibraries = {{
     {"xapian", "store"},
     {"utf8proc", "report"},
     {"CLI/", "cli"},
+    {"seccomp", "work"},
     {"sys/", ""},  // of the system: everywhere
     {"linux/", ""},
 }};

@@ -112,17 +112,17 @@ TEST(PixelBox, HoldsTheFractionsAndStaysOnThePicture) {
       {"the corner is the last pixel", {1, 1, 0, 0}, {99, 49, 1, 1}},
       {"beyond the edge is cut", {0.9, 0.9, 0.5, 0.5}, {90, 45, 10, 5}},
   };
-  for (const Case& c : cases) EXPECT_EQ(PixelBox(image, c.fractions), c.box) << c.why;
+  for (const Case& c : cases) EXPECT_EQ(PixelBox(image.width, image.height, c.fractions), c.box) << c.why;
 }
 
 TEST(Turned, TurnsThePictureAndTheBoxAlike) {
   const ColorImage image = Marked(40, 20);
   const FractionBox box{0.1, 0.2, 0.25, 0.1};
-  const Box pixels = PixelBox(image, box);
+  const Box pixels = PixelBox(image.width, image.height, box);
   for (const int degrees : {0, 90, 180, 270}) {
     const ColorImage turned = Turned(image, degrees);
     EXPECT_EQ(turned.width, degrees % 180 == 0 ? 40 : 20);
-    const Box there = PixelBox(turned, Turned(box, degrees));
+    const Box there = PixelBox(turned.width, turned.height, Turned(box, degrees));
     EXPECT_EQ(there.width * there.height, pixels.width * pixels.height) << degrees;
     // Every pixel of the turned box comes from the box.
     for (int y = there.y; y < there.bottom(); ++y) {
@@ -152,6 +152,11 @@ TEST(Enlarged, KeepsTheCornersAndStepsEvenlyBetween) {
   for (int x = 1; x < 8; ++x) EXPECT_GE(Pixel(large, x, 2)[0], Pixel(large, x - 1, 2)[0]);
 }
 
+ColorImage SpotOf(const ColorImage& page, const FractionBox& spot, int orientation) {
+  const SpotView view = ViewOfSpot(page.width, page.height, spot);
+  return RingedSpot(Crop(page, view.part), view.spot, orientation);
+}
+
 TEST(RingedSpot, ShowsTheSpotWithSurroundingsAndARing) {
   ColorImage page = BlankColorImage(1700, 2200, kGround);
   const Box word{850, 1100, 60, 20};
@@ -159,7 +164,7 @@ TEST(RingedSpot, ShowsTheSpotWithSurroundingsAndARing) {
     for (int x = word.x; x < word.right(); ++x) std::fill_n(Pixel(page, x, y), kBytesPerPixel, std::uint8_t{0});
   }
   const FractionBox spot{850.0 / 1700, 1100.0 / 2200, 60.0 / 1700, 20.0 / 2200};
-  const ColorImage picture = RingedSpot(page, spot, 0);
+  const ColorImage picture = SpotOf(page, spot, 0);
   EXPECT_GE(picture.width, 800);
   EXPECT_LE(picture.width, 1800);
   // The word is whole and lies within the ring.
@@ -180,12 +185,12 @@ TEST(RingedSpot, ShowsTheSpotWithSurroundingsAndARing) {
 
 TEST(RingedSpot, OnASidewaysPageStandsUpright) {
   ColorImage page = BlankColorImage(1000, 1400, kGround);
-  const ColorImage picture = RingedSpot(page, {0.5, 0.3, 0.01, 0.4}, 90);
+  const ColorImage picture = SpotOf(page, {0.5, 0.3, 0.01, 0.4}, 90);
   EXPECT_GT(picture.width, picture.height);  // the long box lies now
 }
 
 TEST(RingedSpot, OnAPageOfOnePixelIsStillAPicture) {
-  const ColorImage picture = RingedSpot(BlankColorImage(1, 1, kGround), {0, 0, 1, 1}, 0);
+  const ColorImage picture = SpotOf(BlankColorImage(1, 1, kGround), {0, 0, 1, 1}, 0);
   EXPECT_GE(picture.width, 1);
   EXPECT_GE(picture.height, 1);
 }

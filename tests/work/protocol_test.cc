@@ -20,10 +20,22 @@ PageReading SmallReading() {
   return reading;
 }
 
+PageView SmallView() {
+  PageView view;
+  view.page_width = 1000;
+  view.page_height = 800;
+  view.image.width = 2;
+  view.image.height = 1;
+  view.image.pixels = {1, 2, 3, 4, 5, 6};
+  return view;
+}
+
 TEST(Protocol, JobsComeThroughWhole) {
   const std::vector<Job> jobs = {
       ReadJob(),
       {0, Operation::kCountPages, ReadingMode::kFull, 0, "x", ""},
+      {7, Operation::kViewPage, ReadingMode::kFull, 2, "x", "", {{10, 20, 30, 40}, kMaxViewSide}},
+      {8, Operation::kViewPage, ReadingMode::kFull, 2, "x", "", {{}, 1}},
       {0xffffffff, Operation::kReadPage, ReadingMode::kFull, kMaxPagesPerFile, "\xff\n\"", "\xff\n\""},
   };
   for (const Job& job : jobs) {
@@ -41,6 +53,7 @@ TEST(Protocol, AnswersComeThroughWhole) {
       {4, PageReading{}},
       {5, Error{ErrorCode::kLocked, "wants a password", "", 0}},
       {6, Unfit{{ErrorCode::kMissing, "no language data", "", 0}}},
+      {7, SmallView()},
   };
   for (const Answer& answer : answers) {
     const Result<Answer> decoded = DecodeAnswer(EncodeAnswer(answer));
@@ -52,6 +65,9 @@ TEST(Protocol, AnswersComeThroughWhole) {
 TEST(Protocol, RefusesBodiesThatDoNotFit) {
   const std::string job = EncodeJob(ReadJob());
   const std::string reading = EncodeAnswer({3, SmallReading()});
+  const std::string view = EncodeAnswer({3, SmallView()});
+  PageReading crowded = SmallReading();
+  crowded.words.resize(kMaxWordsPerPage + 1, crowded.words.front());
   struct Case {
     const char* reason;
     std::string body;
@@ -60,7 +76,9 @@ TEST(Protocol, RefusesBodiesThatDoNotFit) {
       {"nothing", ""},
       {"a field too few", job.substr(0, job.size() - 1)},
       {"a byte too many", job + "x"},
-      {"no such operation", job.substr(0, 4) + "\x02" + job.substr(5)},
+      {"no such operation", job.substr(0, 4) + "\x03" + job.substr(5)},
+      {"a view of no size", job.substr(0, 4) + "\x02" + job.substr(5)},
+      {"a view larger than an answer", job.substr(0, job.size() - 4) + "\xff\xff\0\0"s},
       {"no such mode", job.substr(0, 5) + "\x02" + job.substr(6)},
       {"reading page 0", job.substr(0, 6) + "\0\0\0\0"s + job.substr(10)},
       {"counting with a page", job.substr(0, 4) + "\0"s + job.substr(5)},
@@ -79,6 +97,10 @@ TEST(Protocol, RefusesBodiesThatDoNotFit) {
       {"a byte too many", EncodeAnswer({1, PageCount{1}}) + "x"},
       {"a reading that breaks off", reading.substr(0, reading.size() - 1)},
       {"a reading that is none", "\x01\0\0\0\x01\x03\0\0\0abc"s},
+      {"more words than a page has", EncodeAnswer({3, crowded})},
+      {"a view with a pixel too few", view.substr(0, view.size() - 1)},
+      {"a view whose size is not that of its pixels", view.substr(0, 13) + "\x03" + view.substr(14)},
+      {"a view whose size would overflow", view.substr(0, 13) + "\xff\xff\xff\xff\xff\xff\xff\xff" + view.substr(21)},
       {"an error without a message", "\x01\0\0\0\x02\x01\0\0\0x"s},
   };
   for (const Case& c : answers) {

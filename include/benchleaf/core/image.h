@@ -114,6 +114,7 @@ std::int64_t CountInk(const InkImage& ink);
 
 // The part of the picture under `box`, which is cut to the picture first.
 GreyImage Crop(const GreyImage& image, const Box& box);
+ColorImage Crop(const ColorImage& image, const Box& box);
 
 // The picture turned clockwise by 0, 90, 180 or 270 degrees.
 // REQUIRES: degrees is one of these.

@@ -28,14 +28,21 @@ inline constexpr Rgb kRingColor{0xC4, 0x14, 0x8E};
 // REQUIRES: the box is not empty.
 void DrawRing(ColorImage& image, const Box& box, const Ring& ring);
 
-// The pixels that hold the fractions, at least one, within the picture.
+// The pixels that hold the fractions, at least one, within a picture of that size.
 // REQUIRES: the picture is not empty.
-Box PixelBox(const ColorImage& image, const FractionBox& box);
+Box PixelBox(int width_px, int height_px, const FractionBox& box);
 
-// The spot with its surroundings, ringed. `page` is the page as scanned and `spot` lies on it; the picture is turned
-// clockwise by `orientation` (0, 90, 180 or 270 degrees) so that the page stands upright, and enlarged when the scan is
-// so coarse that its lettering would be small. The surroundings reach some twenty letters to either side.
-ColorImage RingedSpot(const ColorImage& page, const FractionBox& spot, int orientation);
+// What to show of a page for a spot on it.
+struct SpotView {
+  Box part;          // px of the page: the spot with some twenty letters to either side
+  FractionBox spot;  // within `part`
+};
+SpotView ViewOfSpot(int page_width, int page_height, const FractionBox& spot);
+
+// The spot with its surroundings, ringed. `part` is cut from the page as scanned, at any scale, and `spot` lies on it;
+// the picture is turned clockwise by `orientation` (0, 90, 180 or 270 degrees) so that the page stands upright, and
+// enlarged when the scan is so coarse that its lettering would be small.
+ColorImage RingedSpot(const ColorImage& part, const FractionBox& spot, int orientation);
 
 // The whole page, upright and at most `max_side_px` a side, with the spot ringed wide enough to be seen at once.
 ColorImage RingedPage(const ColorImage& page, const FractionBox& spot, int orientation, int max_side_px);
