@@ -21,8 +21,9 @@ struct Circle {
   double radius = 0;
 };
 
-// How far ink goes outwards from the circle in one direction, px; 0 where there is none.
+// How far ink goes outwards from the circle in one direction, px; 0 where none begins near it.
 int Thickness(const InkImage& ink, const Circle& circle, double angle, int most) {
+  const int near = 3 + static_cast<int>(0.04 * circle.radius);  // for no ring is quite round
   int thickness = 0;
   for (int step = -2; step <= most; ++step) {
     const auto x = static_cast<int>(std::lround(circle.x + (circle.radius + step) * std::cos(angle)));
@@ -30,7 +31,7 @@ int Thickness(const InkImage& ink, const Circle& circle, double angle, int most)
     const bool is_ink = x >= 0 && y >= 0 && x < ink.width && y < ink.height && ink.row(y)[x] != 0;
     if (is_ink) {
       ++thickness;
-    } else if (thickness > 0) {
+    } else if (thickness > 0 || step >= near) {
       break;
     }
   }
@@ -86,7 +87,7 @@ bool RubOutRing(const Hole& disc, double cap, InkImage& ink) {
   constexpr double kLeastClear = 0.3;  // of the disc; the rest is what stands in it
   constexpr double kMostClear = 0.95;
   constexpr double kMostMissing = 0.15;
-  constexpr double kMostUneven = 0.45;  // leader and letters touch it
+  constexpr double kMostUneven = 0.35;  // leader and letters touch it
   const double side = std::max(disc.box.width, disc.box.height);
   const double clear = disc.px / (std::numbers::pi / 4 * side * side);
   if (side < kSmallestCaps * cap || side > kLargestCaps * cap ||
