@@ -235,8 +235,9 @@ bool TrimBeside(const View& across, const Component& large, const Box& letter, d
 bool CutLeaders(const Components& components, double cap, bool standing, InkImage& ink) {
   constexpr double kLowestLetter = 0.6;  // capital heights
   constexpr double kHighestLetter = 1.4;
-  constexpr double kHigherBy = 1.2;  // than the letter beside it, with a leader
-  constexpr double kWiderBy = 1.2;   // than capitals are high, with a leader along the row
+  constexpr double kHigherBy = 1.2;             // than the letter beside it, with a leader
+  constexpr double kHigherThanCapitals = 1.15;  // or small letters would lose their stems
+  constexpr double kWiderBy = 1.2;              // than capitals are high, with a leader along the row
   const View view(components, standing);
   const View across(components, !standing);
   std::vector<Box> letters;
@@ -247,7 +248,7 @@ bool CutLeaders(const Components& components, double cap, bool standing, InkImag
         IsTextSized(box, component.ink, cap)) {
       letters.push_back(box);
     }
-    if (std::max(box.width, box.height) > kHigherBy * kLowestLetter * cap &&
+    if (std::max(box.width, box.height) > kHigherThanCapitals * cap &&
         std::max(box.width, box.height) <= kLargest * cap) {
       large.push_back(&component);
     }
@@ -263,7 +264,7 @@ bool CutLeaders(const Components& components, double cap, bool standing, InkImag
       if (letter->x > box.right() + reach || letter->right() < box.x - reach) {
         continue;
       }
-      if (box.height > kHigherBy * letter->height) {
+      if (box.height > std::max(kHigherBy * letter->height, kHigherThanCapitals * cap)) {
         cut = CutBeside(view, *one, *letter, cap, ink) || cut;
       }
       if (box.width > kWiderBy * cap) {
