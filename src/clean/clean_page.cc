@@ -1,6 +1,8 @@
 #include "benchleaf/clean/clean_page.h"
 
 #include "clean/callout_lines.h"
+#include "clean/callout_rings.h"
+#include "clean/leader_cuts.h"
 #include "clean/letter_mending.h"
 #include "clean/lettering_height.h"
 #include "clean/page_edges.h"
@@ -110,18 +112,25 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation, con
   if (steps.white) {
     TurnWhiteLettering(cap, level, page.ink);
   }
+  InkImage ringless = page.ink;
+  if (steps.callout_lines) {
+    RubOutRings(cap, ringless);
+  }
   LineSplit split =
-      SplitLines(page.ink, static_cast<int>(std::lround(2.2 * cap)), 5, static_cast<int>(std::lround(0.28 * cap)) + 4);
+      SplitLines(ringless, static_cast<int>(std::lround(2.2 * cap)), 5, static_cast<int>(std::lround(0.28 * cap)) + 4);
   if (!steps.lines) {
-    split.rest = page.ink;
+    split.rest = std::move(ringless);
   } else if (steps.mending) {
-    MendLetters(page.ink, cap, split);
+    MendLetters(ringless, cap, split);
   }
   if (steps.pale) {
     AddPaleLetters(level, page.ink, cap, split.rest);
   }
   page.grey = std::move(level);
   page.components = FindComponents(split.rest);
+  if (steps.callout_lines && CutLeaders(page.components, cap, split.rest)) {
+    page.components = FindComponents(split.rest);
+  }
   if (steps.callout_lines && RubOutCalloutLines(page.components, cap, split.rest)) {
     page.components = FindComponents(split.rest);
   }

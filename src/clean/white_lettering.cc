@@ -30,11 +30,17 @@ Levels LevelsOf(const GreyImage& label) {
   return {at(0.3), at(0.98)};
 }
 
-GreyImage Inverted(GreyImage label) {
+// The label black on white. Its soft edge would be a frame round the letters, `edge` px wide.
+GreyImage Inverted(GreyImage label, int edge) {
   const Levels levels = LevelsOf(label);
   for (std::uint8_t& pixel : label.pixels) {
     const int share = (pixel - levels.black) * 255 / std::max(1, levels.white - levels.black);
     pixel = static_cast<std::uint8_t>(255 - std::clamp(share, 0, 255));
+  }
+  for (int y = 0; y < label.height; ++y) {
+    const bool outer = y < edge || y >= label.height - edge;
+    std::fill_n(label.row(y), outer ? label.width : edge, std::uint8_t{255});
+    std::fill_n(label.row(y) + label.width - edge, edge, std::uint8_t{255});
   }
   return label;
 }
@@ -53,11 +59,13 @@ bool HoldsLetters(const InkImage& label, double cap) {
 
 void TurnWhiteLettering(double cap_px, GreyImage& level, InkImage& ink) {
   constexpr double kThickerThanStrokes = 0.3;  // capital heights
+  constexpr double kEdge = 0.15;
   constexpr double kLowest = 1.3;
   constexpr double kHighest = 4;
   constexpr double kLongest = 25;
   constexpr std::uint8_t kInkBelow = 128;
   const int brick = static_cast<int>(std::lround(kThickerThanStrokes * cap_px));
+  const int edge = static_cast<int>(std::lround(kEdge * cap_px));
   for (const Component& solid : FindComponents(Opened(ink, brick, brick)).items) {
     const Box& box = solid.box;
     const int lower = std::min(box.width, box.height);
@@ -65,7 +73,7 @@ void TurnWhiteLettering(double cap_px, GreyImage& level, InkImage& ink) {
         4 * solid.ink < box.width * box.height) {
       continue;
     }
-    const GreyImage label = Inverted(Crop(level, box));
+    const GreyImage label = Inverted(Crop(level, box), edge);
     const InkImage letters = Thresholded(label, kInkBelow);
     if (!HoldsLetters(letters, cap_px)) {
       continue;

@@ -14,16 +14,6 @@ void Put(InkImage& ink, const Box& box) {
   for (int y = box.y; y < box.bottom(); ++y) ink.row(y).Ink(box.x, box.right());
 }
 
-void PutRing(InkImage& ink, int x, int y, double radius) {
-  for (int py = 0; py < ink.height; ++py) {
-    for (int px = 0; px < ink.width; ++px) {
-      if (std::abs(std::hypot(px - x, py - y) - radius) <= 2) {
-        ink.row(py)[px] = 1;
-      }
-    }
-  }
-}
-
 // A stroke 5 px wide along a row, that moves by `drift` px a row.
 void PutLeader(InkImage& ink, int x, int top, int bottom, double drift) {
   for (int y = top; y < bottom; ++y) {
@@ -37,25 +27,6 @@ const Box kFirst{183, 188, 14, 24};
 const Box kSecond{204, 188, 14, 24};
 
 bool RubOut(InkImage& ink) { return RubOutCalloutLines(FindComponents(ink), kCap, ink); }
-
-TEST(CalloutLines, ARingThatLettersTouchIsTakenOffThem) {
-  InkImage ink(400, 400);
-  Put(ink, {160, 188, 37, 24});  // as far as the ring
-  Put(ink, kSecond);
-  PutRing(ink, 200, 200, 38);
-  ASSERT_TRUE(RubOut(ink));
-  EXPECT_EQ(ink.row(200)[200 + 38], 0);
-  EXPECT_EQ(ink.row(200 - 38)[200], 0);
-  EXPECT_EQ(ink.row(200)[190], 1);
-  EXPECT_EQ(ink.row(200)[210], 1);
-}
-
-TEST(CalloutLines, AnEmptyRingStays) {
-  InkImage ink(400, 400);
-  PutRing(ink, 200, 200, 38);
-  RubOut(ink);
-  EXPECT_EQ(ink.row(200)[200 + 38], 1) << "nothing would be won";
-}
 
 TEST(CalloutLines, ALeaderIsTakenOffTheLetterWhereItEnds) {
   for (const double drift : {-1.0, -0.4, 0.4, 1.0}) {
