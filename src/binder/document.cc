@@ -14,13 +14,13 @@ constexpr const char* kPolicy =
     "form-action 'none'";
 
 Markup Head(const Document& document) {
-  return Tag("head", Tag("meta", {{"charset", "utf-8"}}, {}) +
-                         Tag("meta", {{"http-equiv", "Content-Security-Policy"}, {"content", kPolicy}}, {}) +
-                         Tag("meta", {{"name", "viewport"}, {"content", "width=device-width, initial-scale=1"}}, {}) +
-                         Tag("meta", {{"name", "color-scheme"}, {"content", "light dark"}}, {}) +
+  return Tag("head", Empty("meta", {{"charset", "utf-8"}}) +
+                         Empty("meta", {{"http-equiv", "Content-Security-Policy"}, {"content", kPolicy}}) +
+                         Empty("meta", {{"name", "viewport"}, {"content", "width=device-width, initial-scale=1"}}) +
+                         Empty("meta", {{"name", "color-scheme"}, {"content", "light dark"}}) +
                          Tag("title", document.title) +
-                         Tag("link", {{"rel", "stylesheet"}, {"href", document.root + "look/binder.css"}}, {}) +
-                         Tag("script", {{"src", document.root + "look/binder.js"}, {"defer", ""}}, {}));
+                         Empty("link", {{"rel", "stylesheet"}, {"href", document.root + "look/binder.css"}}) +
+                         Tag("script", {{"src", document.root + "look/binder.js"}, {"defer", ""}}, Markup()));
 }
 
 // The search and the buttons need the script, which shows them.
@@ -28,11 +28,10 @@ Markup Bar(const std::string& root) {
   const Markup search =
       Tag("div", {{"class", "search"}, {"role", "search"}, {"hidden", ""}},
           Tag("label", {{"for", "search"}}, "Find in the binder") +
-              Tag("input",
+              Empty("input",
                   {{"id", "search"}, {"type", "search"}, {"autocomplete", "off"}, {"spellcheck", "false"},
-                   {"placeholder", "C12, 6AU6, a part number, a set"}, {"aria-controls", "found"}},
-                  {}) +
-              Tag("div", {{"id", "found"}, {"hidden", ""}}, {}));
+                   {"placeholder", "C12, 6AU6, a part number, a set"}, {"aria-controls", "found"}}) +
+              Tag("div", {{"id", "found"}, {"hidden", ""}}, Markup()));
   return Tag("header", {{"class", "bar"}},
              Tag("a", {{"class", "skip"}, {"href", "#main"}}, "To the page") +
                  Tag("nav", {{"aria-label", "Binder"}},
@@ -75,8 +74,8 @@ Markup SetHead(const Book& book, SetTab open) {
     if (tab.tab == open) attributes.push_back({"aria-current", "page"});
     tabs += Tag("a", attributes, tab.name);
   }
-  const Markup name = open == SetTab::kSheet ? Tag("p", {{"class", "set-name"}}, LinkTo("index.html", book.set))
-                                             : Tag("h1", book.set);
+  Markup name = Tag("h1", book.set);
+  if (open == SetTab::kSheet) name = Tag("p", {{"class", "set-name"}}, LinkTo("index.html", book.set));
   return Tag("div", {{"class", "set-head"}}, name + Tag("nav", {{"class", "tabs"}, {"aria-label", "This set"}}, tabs));
 }
 

@@ -11,8 +11,8 @@ namespace {
 
 Markup Card(const SetCard& card) {
   const std::string folder = std::string(kSetsFolder) + '/' + card.folder + '/';
-  const Markup thumb = card.thumb.empty() ? Tag("span", {{"class", "no-picture"}}, "no picture")
-                                          : Tag("img", {{"src", folder + card.thumb}, {"alt", ""}, {"loading", "lazy"}}, {});
+  Markup thumb = Tag("span", {{"class", "no-picture"}}, "no picture");
+  if (!card.thumb.empty()) thumb = Empty("img", {{"src", folder + card.thumb}, {"alt", ""}, {"loading", "lazy"}});
   const std::string drawn = card.parts == 0 ? "no parts list read"
                                             : Counted(card.parts, "part") + ", " + std::to_string(card.drawn) + " found drawn";
   return Tag("li", {{"class", "card"}},

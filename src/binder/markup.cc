@@ -107,6 +107,8 @@ Markup Tag(std::string_view name, const std::vector<Attribute>& attributes, cons
 
 Markup Tag(std::string_view name, const Markup& inside) { return Tag(name, {}, inside); }
 
+Markup Empty(std::string_view name, const std::vector<Attribute>& attributes) { return Tag(name, attributes, Markup()); }
+
 Markup LinkTo(const std::string& to, const Markup& inside) { return Tag("a", {{"href", to}}, inside); }
 
 }  // namespace benchleaf::binder

@@ -39,7 +39,10 @@ class Markup {
     html_ += next.html_;
     return *this;
   }
-  friend Markup operator+(Markup first, const Markup& second) { return first += second; }
+  friend Markup operator+(Markup first, const Markup& second) {
+    first += second;
+    return first;
+  }
 
   bool empty() const { return html_.empty(); }
   const std::string& html() const { return html_; }
@@ -52,6 +55,9 @@ class Markup {
 // An element. Names of elements and attributes are the program's own.
 Markup Tag(std::string_view name, const std::vector<Attribute>& attributes, const Markup& inside);
 Markup Tag(std::string_view name, const Markup& inside);
+
+// An element with nothing inside: <img>, <rect></rect>.
+Markup Empty(std::string_view name, const std::vector<Attribute>& attributes);
 
 // A link to an address of the binder.
 Markup LinkTo(const std::string& to, const Markup& inside);

@@ -29,17 +29,15 @@ Area RingOf(const Spot& spot, const PagePicture& picture) {
 }
 
 Markup Rect(const Area& area, const std::string& style) {
-  return Tag("rect",
+  return Empty("rect",
              {{"class", style}, {"x", Px(area.x)}, {"y", Px(area.y)}, {"width", Px(area.width)},
-              {"height", Px(area.height)}, {"rx", Px(std::min(area.width, area.height) / 4)}},
-             {});
+              {"height", Px(area.height)}, {"rx", Px(std::min(area.width, area.height) / 4)}});
 }
 
 Markup Picture(const BookPage& page, const PagePicture& picture) {
-  return Tag("image",
+  return Empty("image",
              {{"href", PictureFile(page)}, {"width", std::to_string(picture.width)},
-              {"height", std::to_string(picture.height)}},
-             {});
+              {"height", std::to_string(picture.height)}});
 }
 
 std::string ViewBox(const Area& area) {

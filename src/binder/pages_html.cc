@@ -28,11 +28,14 @@ constexpr std::array<std::pair<PageKind, const char*>, 13> kSections = {{
 }};
 
 Markup Leaf(const Book& book, const BookPage& page, const PagePicture& picture) {
-  const Markup thumb = picture.is_there()
-                           ? Tag("img", {{"src", ThumbFile(page)}, {"alt", ""}, {"loading", "lazy"},
-                                         {"width", std::to_string(picture.width)}, {"height", std::to_string(picture.height)}},
-                                 {})
-                           : Tag("span", {{"class", "no-picture"}}, "no picture");
+  Markup thumb = Tag("span", {{"class", "no-picture"}}, "no picture");
+  if (picture.is_there()) {
+    thumb = Empty("img", {{"src", ThumbFile(page)},
+                          {"alt", ""},
+                          {"loading", "lazy"},
+                          {"width", std::to_string(picture.width)},
+                          {"height", std::to_string(picture.height)}});
+  }
   Markup words = Tag("span", {{"class", "leaf-name"}}, PageName(book, page));
   if (!page.facts.titles.empty()) words += Tag("span", {{"class", "leaf-title"}}, page.facts.titles.front());
   if (page.failure) words += Tag("span", {{"class", "warn"}}, "not read: " + page.failure->message);

@@ -96,7 +96,7 @@ Markup Drawing(const Book& book, std::size_t number, const PagePicture& picture,
   return Tools() + Tag("div", {{"class", "sheet"}, {"id", "sheet"}, {"tabindex", "0"}, {"role", "region"},
                                {"aria-label", PageName(book, page) + ": picture of the scan"}},
                        WholePage(page, picture, spots)) +
-         Tag("div", {{"id", "slip"}, {"role", "status"}}, {});
+         Tag("div", {{"id", "slip"}, {"role", "status"}}, Markup());
 }
 
 }  // namespace

@@ -4,13 +4,14 @@
 // nothing after them: `byte`, `number` (4 bytes, little-endian), `text` (a number, its length, then that many bytes).
 //
 //   greeting  text "benchleaf worker", number kProtocolVersion
-//   job       number, byte operation (0 count pages, 1 read a page), byte mode (0 full, 1 plain), number page,
-//             text path, text name
+//   job       number, byte operation (0 count pages, 1 read a page, 2 picture a page), byte mode (0 full, 1 plain),
+//             number page, number orientation, number side, text path, text name
 //   answer    number of the job, byte outcome, then
 //               0  number of pages
 //               1  text: the reading as EncodeReading gives it
 //               2  text code, text message: the job failed
 //               3  text code, text message: the worker is unfit for any job
+//               4  number width, number height, text page, text thumb: two JPEG files
 //
 // The worker greets once, then answers each job before it is given the next. The parent trusts nothing that comes from
 // a worker: whatever does not fit this page counts as a crash of the worker.
@@ -18,6 +19,7 @@
 #ifndef BENCHLEAF_SRC_WORK_PROTOCOL_H_
 #define BENCHLEAF_SRC_WORK_PROTOCOL_H_
 
+#include "benchleaf/binder/page_picture.h"
 #include "benchleaf/core/result.h"
 #include "benchleaf/reading/page_reader.h"
 #include "benchleaf/reading/page_reading.h"
@@ -31,18 +33,20 @@
 
 namespace benchleaf {
 
-inline constexpr std::uint32_t kProtocolVersion = 1;
+inline constexpr std::uint32_t kProtocolVersion = 2;
 inline constexpr std::size_t kMaxJobBytes = 64U << 10U;
 inline constexpr std::size_t kMaxAnswerBytes = 64U << 20U;  // a fold-out of ten thousand words takes about 2 MiB
 inline constexpr int kMaxPagesPerFile = 20000;
 
-enum class Operation : std::uint8_t { kCountPages, kReadPage };
+enum class Operation : std::uint8_t { kCountPages, kReadPage, kPicturePage };
 
 struct Job {
   std::uint32_t number = 0;
   Operation operation = Operation::kCountPages;
   ReadingMode mode = ReadingMode::kFull;  // matters for kReadPage only
   int page = 0;                           // counts from 1; 0 for kCountPages
+  int orientation = 0;                    // of the picture: degrees clockwise that make the scan upright
+  int side = 0;                           // px, of the picture's longer side at most; 0 for other operations
   std::string path;                       // where the file lies
   std::string name;                       // what errors call it
 
@@ -64,7 +68,7 @@ struct Unfit {
 
 struct Answer {
   std::uint32_t number = 0;                                    // of the job
-  std::variant<PageCount, PageReading, Error, Unfit> outcome;  // errors carry code and message only
+  std::variant<PageCount, PageReading, Error, Unfit, binder::PageFiles> outcome;  // errors: code and message only
 
   friend bool operator==(const Answer&, const Answer&) = default;
 };

@@ -2,6 +2,7 @@
 #include "work/protocol.h"
 #include "work/unique_fd.h"
 
+#include "benchleaf/binder/page_picture.h"
 #include "benchleaf/raster/page_source.h"
 #include "benchleaf/reading/page_reader.h"
 #include "benchleaf/work/index_library.h"
@@ -27,7 +28,7 @@ class JobDoer {
     // The libraries behind a job may throw on pages that they were not made for. Such a worker answers once more, so
     // that the reason is known, and is then replaced.
     try {
-      return {job.number, job.operation == Operation::kCountPages ? Count(job) : Read(job)};
+      return {job.number, Outcome(job)};
     } catch (const std::bad_alloc&) {
       return {job.number, Error{ErrorCode::kCrashed, "reader ran out of memory", job.name, job.page}};
     } catch (const std::exception& exception) {
@@ -37,9 +38,20 @@ class JobDoer {
   }
 
  private:
-  using Outcome = decltype(Answer::outcome);
+  using AnyOutcome = decltype(Answer::outcome);
 
-  Outcome Count(const Job& job) {
+  AnyOutcome Outcome(const Job& job) {
+    switch (job.operation) {
+      case Operation::kReadPage:
+        return Read(job);
+      case Operation::kPicturePage:
+        return Picture(job);
+      default:
+        return Count(job);
+    }
+  }
+
+  AnyOutcome Count(const Job& job) {
     const Result<PageSource*> source = Open(job);
     if (!source) {
       return source.error();
@@ -54,7 +66,7 @@ class JobDoer {
     return PageCount{pages};
   }
 
-  Outcome Read(const Job& job) {
+  AnyOutcome Read(const Job& job) {
     if (!reader_) {
       Result<std::unique_ptr<PageReader>> made = PageReader::Create(config_);
       if (!made) {
@@ -75,6 +87,22 @@ class JobDoer {
       return std::move(reading.error());
     }
     return std::move(*reading);
+  }
+
+  AnyOutcome Picture(const Job& job) {
+    const Result<PageSource*> source = Open(job);
+    if (!source) {
+      return source.error();
+    }
+    const Result<ColorImage> scan = (*source)->LoadColor(job.page, job.side);
+    if (!scan) {
+      return scan.error();
+    }
+    Result<binder::PageFiles> files = binder::PicturePage(*scan, job.orientation, job.side);
+    if (!files) {
+      return std::move(files.error());
+    }
+    return std::move(*files);
   }
 
   Result<PageSource*> Open(const Job& job) {

@@ -11,7 +11,7 @@ namespace {
 
 using std::string_literals::operator""s;
 
-Job ReadJob() { return {7, Operation::kReadPage, ReadingMode::kPlain, 3, "/lib/a b.pdf", "a b.pdf"}; }
+Job ReadJob() { return {7, Operation::kReadPage, ReadingMode::kPlain, 3, 0, 0, "/lib/a b.pdf", "a b.pdf"}; }
 
 PageReading SmallReading() {
   PageReading reading;
@@ -23,8 +23,9 @@ PageReading SmallReading() {
 TEST(Protocol, JobsComeThroughWhole) {
   const std::vector<Job> jobs = {
       ReadJob(),
-      {0, Operation::kCountPages, ReadingMode::kFull, 0, "x", ""},
-      {0xffffffff, Operation::kReadPage, ReadingMode::kFull, kMaxPagesPerFile, "\xff\n\"", "\xff\n\""},
+      {0, Operation::kCountPages, ReadingMode::kFull, 0, 0, 0, "x", ""},
+      {0xffffffff, Operation::kReadPage, ReadingMode::kFull, kMaxPagesPerFile, 0, 0, "\xff\n\"", "\xff\n\""},
+      {3, Operation::kPicturePage, ReadingMode::kFull, 2, 270, 2400, "/lib/a.tif", "a.tif"},
   };
   for (const Job& job : jobs) {
     const Result<Job> decoded = DecodeJob(EncodeJob(job));
@@ -41,6 +42,7 @@ TEST(Protocol, AnswersComeThroughWhole) {
       {4, PageReading{}},
       {5, Error{ErrorCode::kLocked, "wants a password", "", 0}},
       {6, Unfit{{ErrorCode::kMissing, "no language data", "", 0}}},
+      {7, binder::PageFiles{{1275, 1650, std::nullopt}, std::string("page\0", 5), "thumb"}},
   };
   for (const Answer& answer : answers) {
     const Result<Answer> decoded = DecodeAnswer(EncodeAnswer(answer));

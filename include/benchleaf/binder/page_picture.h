@@ -18,12 +18,15 @@ struct PagePicture {
   std::optional<Error> failure;  // why there is none
 
   bool is_there() const { return width > 0 && height > 0; }
+  friend bool operator==(const PagePicture&, const PagePicture&) = default;
 };
 
 struct PageFiles {
   PagePicture size;
   std::string page;   // a JPEG file's bytes
   std::string thumb;  // another
+
+  friend bool operator==(const PageFiles&, const PageFiles&) = default;
 };
 
 // The longer side, in px, at which a page stays legible: 150 px an inch, so that lettering of 2 mm has 12 px, and no
