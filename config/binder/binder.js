@@ -26,9 +26,7 @@
   let keysOn = kept.get("keys") !== "off";
   const tellSwitches = () => {
     find("lamp").setAttribute("aria-pressed", String(isDark()));
-    find("lamp").setAttribute("aria-label", "Lamp: dark");
     find("keys").setAttribute("aria-pressed", String(keysOn));
-    find("keys").setAttribute("aria-label", "Keys of one letter");
   };
   document.querySelector(".switches").hidden = false;
   document.querySelector(".search").hidden = false;
@@ -57,7 +55,8 @@
       for (const line of lines.split("\n")) {
         if (!line) continue;
         const [kind, term, words, to, more] = line.split("\t");
-        rows.push({ set: number, kind, term, key: key(term), words, hay: plain(term + " " + words), to, more, folded: "" });
+        rows.push({ set: number, kind, term, key: key(term), words, hay: plain(term + " " + words), to, more,
+                    bare: key(term).replace(/^A\d+(?=[A-Z])/, ""), folded: "" });
       }
       return { name, folder, hay: plain(name) };
     });
@@ -88,6 +87,7 @@
     for (const word of words) {
       const term = termOf(row);
       if (term === word.key) sum += 8;
+      else if (row.bare === word.key) sum += 6;  // A4C12 answers for C12
       else if (word.key && term.startsWith(word.key)) sum += 4;
       else if (row.hay.includes(word.text)) sum += 2;
       else if (set.has[word.at]) sum += 1;
@@ -333,6 +333,7 @@
     const rect = spot.querySelector("rect");
     centre(...["x", "y", "width", "height"].map((name) => Number(rect.getAttribute(name))));
     tellSpot(id);
+    scrollTo({ top: 0, behavior: "instant" });
     sheet.scrollIntoView({ block: "nearest", behavior: "instant" });
   };
   const nextSpot = (step) => {
@@ -387,6 +388,8 @@
     sheet.addEventListener("click", (event) => { if (dragged) event.preventDefault(); dragged = false; }, true);
     addEventListener("hashchange", ringAddress);
     ringAddress();
+    // Once the page stands, the browser itself scrolls to the address, and to the corner of the spot only.
+    addEventListener("load", () => requestAnimationFrame(ringAddress));
   }
 
   // ---- keys ----------------------------------------------------------------------------------------------------

@@ -39,8 +39,13 @@ Markup Bar(const std::string& root) {
                          LinkTo(root + "help.html", "Help")) +
                  search +
                  Tag("div", {{"class", "switches"}, {"hidden", ""}},
-                     Tag("button", {{"type", "button"}, {"id", "lamp"}}, "Lamp") +
-                         Tag("button", {{"type", "button"}, {"id", "keys"}}, "Keys")));
+                     Tag("button", {{"type", "button"}, {"id", "lamp"}}, "Dark") +
+                         Tag("button", {{"type", "button"}, {"id", "keys"}}, "Keys on")));
+}
+
+std::string WithoutSpaces(std::string text) {
+  std::erase(text, ' ');
+  return text;
 }
 
 constexpr const char* kCautionRead =
@@ -113,7 +118,7 @@ std::string ShortPageName(const BookPage& page) {
 std::string PartWords(const Entry& entry) {
   std::string words = entry.description;
   for (const std::string* more : {&entry.value, &entry.part_number}) {
-    if (more->empty() || words.find(*more) != std::string::npos) continue;
+    if (more->empty() || WithoutSpaces(words).find(WithoutSpaces(*more)) != std::string::npos) continue;
     words += (words.empty() ? "" : ", ") + *more;
   }
   return words;

@@ -84,8 +84,8 @@ std::string HelpHtml() {
               Tag("p", "The address of a ringed spot can be kept or sent on: it opens the sheet with the spot ringed.")) +
       Tag("section", Tag("h2", {{"id", "keyboard"}}, "Keys") +
                          DataTable("Keys of the binder", "key-table", {{"Key", ""}, {"What it does", ""}}, keys) +
-                         Tag("p", {{"class", "hint"}}, "The button Keys turns the keys of one letter off, for those who dictate. "
-                                                       "Lamp changes between light and dark. Both need JavaScript, as search "
+                         Tag("p", {{"class", "hint"}}, "The button Keys on turns the keys of one letter off, for those who dictate. "
+                                                       "Dark changes between light and dark. Both need JavaScript, as search "
                                                        "and sorting do; all else works without it.")) +
       Cautions();
   return WholeHtml({"Binder: help", "", "help", main});

@@ -21,7 +21,7 @@ std::string Px(double value) { return std::to_string(std::lround(value)); }
 // The spot's box, and clear space round it, so that a ring never covers what it points at.
 Area RingOf(const Spot& spot, const PagePicture& picture) {
   constexpr double kLeastGap = 4;  // px
-  constexpr double kGap = 0.45;    // of the lettering's height
+  constexpr double kGap = 0.35;    // of the lettering's height
   const double width = spot.box.width * picture.width;
   const double height = spot.box.height * picture.height;
   const double gap = std::max(kLeastGap, kGap * std::min(width, height));
@@ -40,6 +40,9 @@ Markup Picture(const BookPage& page, const PagePicture& picture) {
               {"height", std::to_string(picture.height)}});
 }
 
+// Where a stretch of that length begins so that it lies on the page as far as it can.
+double Within(double from, double length, int page) { return std::max(0.0, std::min(from, page - length)); }
+
 std::string ViewBox(const Area& area) {
   return Px(area.x) + ' ' + Px(area.y) + ' ' + Px(area.width) + ' ' + Px(area.height);
 }
@@ -55,7 +58,7 @@ Markup WholePage(const BookPage& page, const PagePicture& picture, const std::ve
   }
   // The list beside the page holds the same links for the keyboard and for readers of screens.
   return Tag("svg",
-             {{"class", "page"}, {"viewBox", ViewBox({0, 0, double(picture.width), double(picture.height)})},
+             {{"class", "page"}, {"viewBox", ViewBox({0, 0, 1.0 * picture.width, 1.0 * picture.height})},
               {"aria-hidden", "true"}},
              inside);
 }
@@ -68,11 +71,11 @@ Markup RingedCrop(const BookPage& page, const PagePicture& picture, const Spot& 
   const double half = std::max(kLeastHalf, kLettersAround * std::min(ring.width, ring.height) / 2);
   const double half_height = std::max(half, ring.height);
   const double half_width = std::max(2 * half, ring.width);
-  const double x = ring.x + ring.width / 2;
-  const double y = ring.y + ring.height / 2;
+  const double left = Within(ring.x + ring.width / 2 - half_width, 2 * half_width, picture.width);
+  const double top = Within(ring.y + ring.height / 2 - half_height, 2 * half_height, picture.height);
   return Tag("svg",
              {{"class", "crop"}, {"role", "img"}, {"aria-label", name},
-              {"viewBox", ViewBox({x - half_width, y - half_height, 2 * half_width, 2 * half_height})}},
+              {"viewBox", ViewBox({left, top, 2 * half_width, 2 * half_height})}},
              Picture(page, picture) + Rect(ring, "ring shown"));
 }
 
