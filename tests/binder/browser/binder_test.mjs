@@ -132,7 +132,6 @@ test("the keyboard alone gets from the search to the ring to the entry", async (
   await page.keyboard.type("c113");
   assert.match(await page.textContent(".narrow [role=status]"), /1 of 2 rows/);
   await page.keyboard.press("Escape");
-  await page.keyboard.press("?").catch(() => {});
   await page.focus("#part-c112 th a");
   await page.keyboard.press("ArrowDown");
   assert.match(await page.evaluate(() => document.activeElement.textContent), /C113/);
@@ -164,7 +163,7 @@ test("WCAG 2.2 AA by axe, light and dark, wide and narrow", async () => {
   for (const options of [{ colorScheme: "light" }, { colorScheme: "dark" }, { colorScheme: "light", viewport: kPhone }]) {
     const context = await browser.newContext({ viewport: kDesk, bypassCSP: true, ...options });
     const page = await context.newPage();
-    for (const name of kDocuments) {
+    for (const name of options.viewport ? [kSet + "parts.html", kSet + "sheet-0001.html"] : kDocuments) {
       await page.goto(at(name));
       await page.evaluate(axe);
       const result = await page.evaluate(() => globalThis.axe.run(document, {
