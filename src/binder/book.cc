@@ -90,9 +90,7 @@ class ManualInBook {
 
   BookPage& PageAt(std::size_t i) { return book_.pages[first_page_ + i]; }
 
-  FractionBox Upright(std::size_t page, const FractionBox& box) {
-    return Turned(box, PageAt(page).frame.orientation);
-  }
+  FractionBox Upright(std::size_t page, const FractionBox& box) { return Turned(box, PageAt(page).frame.orientation); }
 
   // The rows of a page and their parts. Parts of one row share its spot.
   void AddParts(std::size_t page) {
@@ -129,9 +127,8 @@ class ManualInBook {
   static bool LiesInARow(const Sighting& sighting, const PageRecord& record) {
     constexpr double kMostOfIt = 0.5;
     return sighting.kind == TermKind::kDesignator &&
-           std::any_of(record.entries.begin(), record.entries.end(), [&](const Entry& entry) {
-             return OverlapOfSmaller(entry.box, sighting.box) > kMostOfIt;
-           });
+           std::any_of(record.entries.begin(), record.entries.end(),
+                       [&](const Entry& entry) { return OverlapOfSmaller(entry.box, sighting.box) > kMostOfIt; });
   }
 
   void AddSightings(std::size_t page) {
@@ -141,9 +138,8 @@ class ManualInBook {
       const Sighting& sighting = record.sightings[i];
       if (!IsShown(sighting.kind) || LiesInARow(sighting, record)) continue;
       spot_at_[{page, i}] = PageAt(page).spots.size();
-      const std::string name = sighting.kind == TermKind::kDesignator
-                                   ? WithAssembly(sighting.assembly, sighting.text)
-                                   : sighting.text;
+      const std::string name =
+          sighting.kind == TermKind::kDesignator ? WithAssembly(sighting.assembly, sighting.text) : sighting.text;
       PageAt(page).spots.push_back({ids.New("at-", name), name, false, sighting.kind, Upright(page, sighting.box),
                                     sighting.confidence, std::nullopt});
     }

@@ -25,13 +25,15 @@ Markup Head(const Document& document) {
 
 // The search and the buttons need the script, which shows them.
 Markup Bar(const std::string& root) {
-  const Markup search =
-      Tag("div", {{"class", "search"}, {"role", "search"}, {"hidden", ""}},
-          Tag("label", {{"for", "search"}}, "Find in the binder") +
-              Empty("input",
-                  {{"id", "search"}, {"type", "search"}, {"autocomplete", "off"}, {"spellcheck", "false"},
-                   {"placeholder", "C12, 6AU6, a part number, a set"}, {"aria-controls", "found"}}) +
-              Tag("div", {{"id", "found"}, {"hidden", ""}}, Markup()));
+  const Markup search = Tag("div", {{"class", "search"}, {"role", "search"}, {"hidden", ""}},
+                            Tag("label", {{"for", "search"}}, "Find in the binder") +
+                                Empty("input", {{"id", "search"},
+                                                {"type", "search"},
+                                                {"autocomplete", "off"},
+                                                {"spellcheck", "false"},
+                                                {"placeholder", "C12, 6AU6, a part number, a set"},
+                                                {"aria-controls", "found"}}) +
+                                Tag("div", {{"id", "found"}, {"hidden", ""}}, Markup()));
   return Tag("header", {{"class", "bar"}},
              Tag("a", {{"class", "skip"}, {"href", "#main"}}, "To the page") +
                  Tag("nav", {{"aria-label", "Binder"}},
@@ -50,8 +52,7 @@ std::string WithoutSpaces(std::string text) {
 
 constexpr const char* kCautionRead =
     "Values and places were read by a machine from bad scans: check them on the page before you act on them.";
-constexpr const char* kCautionCodes =
-    "Follow local codes, and leave what they reserve for licensed people to them.";
+constexpr const char* kCautionCodes = "Follow local codes, and leave what they reserve for licensed people to them.";
 
 }  // namespace
 
@@ -111,9 +112,7 @@ std::string PageName(const Book& book, const BookPage& page) {
   return name;
 }
 
-std::string ShortPageName(const BookPage& page) {
-  return "sheet " + std::to_string(page.number);
-}
+std::string ShortPageName(const BookPage& page) { return "sheet " + std::to_string(page.number); }
 
 std::string PartWords(const Entry& entry) {
   std::string words = entry.description;

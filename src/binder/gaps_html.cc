@@ -19,8 +19,9 @@ Markup Places(const Book& book, const Gap& gap) {
   for (const GapPlace& place : gap.places) {
     const std::string to = place.box ? BoxAddress(book, place.place, *place.box) : std::string();
     const auto page = FindPage(book, place.place);
-    list += Tag("li", to.empty() || !page ? PageLink(book, place.place)
-                                          : LinkTo(to, ShortPageName(book.pages[*page]) + ", " + RegionOnPage(*place.box)));
+    list +=
+        Tag("li", to.empty() || !page ? PageLink(book, place.place)
+                                      : LinkTo(to, ShortPageName(book.pages[*page]) + ", " + RegionOnPage(*place.box)));
   }
   return list.empty() ? list : Tag("ul", {{"class", "places"}}, list);
 }
@@ -44,20 +45,20 @@ Markup OneManual(const Book& book, const ManualGaps& gaps, std::size_t number) {
                           Tag("td", {{"class", "grade"}}, std::string(Name(gap.grade))) + Tag("td", gap.reason) +
                           Tag("td", Places(book, gap)) + Tag("td", BadlyRead(book, gap)));
   }
-  section += DataTable("Gaps of " + gaps.manual, "gaps-" + std::to_string(number),
-                       {{"What", ""}, {"Kind", ""}, {"Grade", ""}, {"Why", ""}, {"Where", ""},
-                        {"Badly read, may hold it", ""}},
-                       rows);
+  section += DataTable(
+      "Gaps of " + gaps.manual, "gaps-" + std::to_string(number),
+      {{"What", ""}, {"Kind", ""}, {"Grade", ""}, {"Why", ""}, {"Where", ""}, {"Badly read, may hold it", ""}}, rows);
   return Tag("section", {{"class", "divider"}}, section);
 }
 
 }  // namespace
 
 std::string GapsHtml(const Book& book) {
-  Markup main = SetHead(book, SetTab::kGaps) +
-                Tag("p", {{"class", "hint"}},
-                    "What the manual lacks, and where it contradicts itself. Missing is said only where every page that "
-                    "would hold the thing was read well; look at the sheets before you order.");
+  Markup main =
+      SetHead(book, SetTab::kGaps) +
+      Tag("p", {{"class", "hint"}},
+          "What the manual lacks, and where it contradicts itself. Missing is said only where every page that "
+          "would hold the thing was read well; look at the sheets before you order.");
   for (std::size_t i = 0; i < book.gaps.size(); ++i) main += OneManual(book, book.gaps[i], i + 1);
   return WholeHtml({book.set + ": gaps", "../../", "gaps", main});
 }

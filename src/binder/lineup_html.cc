@@ -32,12 +32,14 @@ Markup OtherTypes(const Book& book, const TubeSocket& socket) {
 
 Markup Row(const Book& book, const LineupTube& tube, TubeFiles& tubes) {
   const TubeSocket& socket = tube.socket;
-  return Tag("tr", Tag("th", {{"scope", "row"}, {"class", "designator"}}, socket.designator.empty() ? "?" : socket.designator) +
-                       Tag("td", Tag("a", {{"href", "../../tubes/" + tubes.NameOf(socket.type)}, {"class", "tag"}}, socket.type)) +
-                       Tag("td", DutyWords(tube)) + Tag("td", tube.row == nullptr ? std::string() : tube.row->tube_class) +
-                       Tag("td", LineupHeater(tube)) + Tag("td", PlaceOf(book, socket.seen.front())) +
-                       Tag("td", {{"class", "count"}}, Sureness(socket.confidence)) +
-                       Tag("td", {{"class", "warn"}}, OtherTypes(book, socket)));
+  return Tag(
+      "tr",
+      Tag("th", {{"scope", "row"}, {"class", "designator"}}, socket.designator.empty() ? "?" : socket.designator) +
+          Tag("td", Tag("a", {{"href", "../../tubes/" + tubes.NameOf(socket.type)}, {"class", "tag"}}, socket.type)) +
+          Tag("td", DutyWords(tube)) + Tag("td", tube.row == nullptr ? std::string() : tube.row->tube_class) +
+          Tag("td", LineupHeater(tube)) + Tag("td", PlaceOf(book, socket.seen.front())) +
+          Tag("td", {{"class", "count"}}, Sureness(socket.confidence)) +
+          Tag("td", {{"class", "warn"}}, OtherTypes(book, socket)));
 }
 
 Markup Lines(const std::string& text) {
@@ -72,8 +74,14 @@ Markup OneManual(const Book& book, const ManualLineup& lineup, std::size_t numbe
     Markup rows;
     for (const LineupTube& tube : lineup.tubes) rows += Row(book, tube, tubes);
     section += DataTable("Tubes of " + SetWords(lineup), "lineup-" + std::to_string(number),
-                         {{"Tube", ""}, {"Type", ""}, {"Function", ""}, {"What it is", ""}, {"Heater", ""},
-                          {"Surest place", ""}, {"Sure", "count"}, {"Also read", ""}},
+                         {{"Tube", ""},
+                          {"Type", ""},
+                          {"Function", ""},
+                          {"What it is", ""},
+                          {"Heater", ""},
+                          {"Surest place", ""},
+                          {"Sure", "count"},
+                          {"Also read", ""}},
                          rows) +
                Tag("h3", "Heaters") + Lines(HeaterLines(lineup));
   }

@@ -16,9 +16,9 @@ bool IsVoid(std::string_view name) {
 }
 
 bool StartsBlock(std::string_view name) {
-  constexpr std::array<std::string_view, 18> kInline = {"a",    "b",     "span", "em",   "strong", "code", "kbd", "small",
-                                                        "rect", "image", "td",   "th",   "abbr",   "time", "i",   "label",
-                                                        "img",  "button"};
+  constexpr std::array<std::string_view, 18> kInline = {"a",    "b",     "span", "em",    "strong", "code",
+                                                        "kbd",  "small", "rect", "image", "td",     "th",
+                                                        "abbr", "time",  "i",    "label", "img",    "button"};
   return std::find(kInline.begin(), kInline.end(), name) == kInline.end();
 }
 
@@ -107,7 +107,9 @@ Markup Tag(std::string_view name, const std::vector<Attribute>& attributes, cons
 
 Markup Tag(std::string_view name, const Markup& inside) { return Tag(name, {}, inside); }
 
-Markup Empty(std::string_view name, const std::vector<Attribute>& attributes) { return Tag(name, attributes, Markup()); }
+Markup Empty(std::string_view name, const std::vector<Attribute>& attributes) {
+  return Tag(name, attributes, Markup());
+}
 
 Markup LinkTo(const std::string& to, const Markup& inside) { return Tag("a", {{"href", to}}, inside); }
 

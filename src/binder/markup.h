@@ -31,8 +31,8 @@ class Markup {
  public:
   Markup() = default;
   // Text, escaped.
-  Markup(const std::string& text) : html_(Escaped(text)) {}       // NOLINT(google-explicit-constructor)
-  Markup(std::string_view text) : html_(Escaped(text)) {}         // NOLINT(google-explicit-constructor)
+  Markup(const std::string& text) : html_(Escaped(text)) {}        // NOLINT(google-explicit-constructor)
+  Markup(std::string_view text) : html_(Escaped(text)) {}          // NOLINT(google-explicit-constructor)
   Markup(const char* text) : html_(Escaped(std::string(text))) {}  // NOLINT(google-explicit-constructor)
 
   Markup& operator+=(const Markup& next) {

@@ -24,7 +24,8 @@ constexpr const char* kMarker = "benchleaf-binder.txt";
 constexpr const char* kMarkerFirstLine = "A binder written by benchleaf.";
 
 bool IsOfABinder(const std::string& name) {
-  const std::array<std::string_view, 8> names = {"index.html", "tubes.html", "help.html", kMarker, kLookFolder, kDataFolder, kSetsFolder, kTubesFolder};
+  const std::array<std::string_view, 8> names = {"index.html", "tubes.html", "help.html", kMarker,
+                                                 kLookFolder,  kDataFolder,  kSetsFolder, kTubesFolder};
   return std::find(names.begin(), names.end(), name) != names.end();
 }
 
@@ -51,7 +52,8 @@ Result<void> CheckReplaceable(const fs::path& out) {
   const fs::file_status status = fs::symlink_status(out, failed);
   if (!fs::exists(status)) return {};
   if (!fs::is_directory(status)) {
-    return Fail(ErrorCode::kForeign, "is there already and is no folder; name another place for the binder", out.string());
+    return Fail(ErrorCode::kForeign, "is there already and is no folder; name another place for the binder",
+                out.string());
   }
   std::vector<std::string> names;
   for (const fs::directory_entry& entry : fs::directory_iterator(out, failed)) {
@@ -63,7 +65,8 @@ Result<void> CheckReplaceable(const fs::path& out) {
     return Fail(ErrorCode::kForeign, "holds something else and is left alone; name a new folder for the binder",
                 out.string());
   }
-  const auto foreign = std::find_if(names.begin(), names.end(), [](const std::string& name) { return !IsOfABinder(name); });
+  const auto foreign =
+      std::find_if(names.begin(), names.end(), [](const std::string& name) { return !IsOfABinder(name); });
   if (foreign != names.end()) {
     return Fail(ErrorCode::kForeign,
                 "is a binder, but holds '" + *foreign + "' besides; move that away, since a binder is replaced whole",
@@ -111,9 +114,10 @@ Result<std::unique_ptr<OutputFolder>> OutputFolder::Begin(const fs::path& out) {
     return Failed("no folder can be made beside the binder's place", failed ? failed.value() : EEXIST, part);
   }
   std::unique_ptr<OutputFolder> folder(new OutputFolder(std::move(place), std::move(part)));
-  const auto marked = folder->Write(kMarker, std::string(kMarkerFirstLine) +
-                                                 "\nOpen index.html. benchleaf replaces this folder whole when it writes "
-                                                 "the binder again: keep notes elsewhere.\n");
+  const auto marked =
+      folder->Write(kMarker, std::string(kMarkerFirstLine) +
+                                 "\nOpen index.html. benchleaf replaces this folder whole when it writes "
+                                 "the binder again: keep notes elsewhere.\n");
   if (!marked) return tl::unexpected(marked.error());
   return folder;
 }
@@ -121,7 +125,8 @@ Result<std::unique_ptr<OutputFolder>> OutputFolder::Begin(const fs::path& out) {
 Result<void> OutputFolder::Write(const std::string& name, std::string_view bytes) {
   const fs::path path = part_ / name;
   std::error_code failed;
-  if (folders_.insert(path.parent_path().string()).second && !fs::create_directories(path.parent_path(), failed) && failed) {
+  if (folders_.insert(path.parent_path().string()).second && !fs::create_directories(path.parent_path(), failed) &&
+      failed) {
     return Failed("the binder cannot be written", failed.value(), out_);
   }
   const Descriptor file(open(path.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, 0666));

@@ -29,15 +29,18 @@ Area RingOf(const Spot& spot, const PagePicture& picture) {
 }
 
 Markup Rect(const Area& area, const std::string& style) {
-  return Empty("rect",
-             {{"class", style}, {"x", Px(area.x)}, {"y", Px(area.y)}, {"width", Px(area.width)},
-              {"height", Px(area.height)}, {"rx", Px(std::min(area.width, area.height) / 4)}});
+  return Empty("rect", {{"class", style},
+                        {"x", Px(area.x)},
+                        {"y", Px(area.y)},
+                        {"width", Px(area.width)},
+                        {"height", Px(area.height)},
+                        {"rx", Px(std::min(area.width, area.height) / 4)}});
 }
 
 Markup Picture(const BookPage& page, const PagePicture& picture) {
-  return Empty("image",
-             {{"href", PictureFile(page)}, {"width", std::to_string(picture.width)},
-              {"height", std::to_string(picture.height)}});
+  return Empty("image", {{"href", PictureFile(page)},
+                         {"width", std::to_string(picture.width)},
+                         {"height", std::to_string(picture.height)}});
 }
 
 // Where a stretch of that length begins so that it lies on the page as far as it can.
@@ -58,7 +61,8 @@ Markup WholePage(const BookPage& page, const PagePicture& picture, const std::ve
   }
   // The list beside the page holds the same links for the keyboard and for readers of screens.
   return Tag("svg",
-             {{"class", "page"}, {"viewBox", ViewBox({0, 0, 1.0 * picture.width, 1.0 * picture.height})},
+             {{"class", "page"},
+              {"viewBox", ViewBox({0, 0, 1.0 * picture.width, 1.0 * picture.height})},
               {"aria-hidden", "true"}},
              inside);
 }
@@ -74,7 +78,9 @@ Markup RingedCrop(const BookPage& page, const PagePicture& picture, const Spot& 
   const double left = Within(ring.x + ring.width / 2 - half_width, 2 * half_width, picture.width);
   const double top = Within(ring.y + ring.height / 2 - half_height, 2 * half_height, picture.height);
   return Tag("svg",
-             {{"class", "crop"}, {"role", "img"}, {"aria-label", name},
+             {{"class", "crop"},
+              {"role", "img"},
+              {"aria-label", name},
               {"viewBox", ViewBox({left, top, 2 * half_width, 2 * half_height})}},
              Picture(page, picture) + Rect(ring, "ring shown"));
 }

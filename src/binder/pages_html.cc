@@ -100,13 +100,13 @@ std::string PagesHtml(const Book& book, const std::vector<PagePicture>& pictures
       ++count;
     }
     if (count == 0) continue;
-    sections += Tag("section", {{"class", "divider"}},
-                    Tag("h2", std::string(title) + " (" + std::to_string(count) + ")") +
-                        Tag("ul", {{"class", "leaves"}}, leaves));
+    sections += Tag(
+        "section", {{"class", "divider"}},
+        Tag("h2", std::string(title) + " (" + std::to_string(count) + ")") + Tag("ul", {{"class", "leaves"}}, leaves));
   }
-  const Markup main = SetHead(book, SetTab::kPages) + Tag("p", {{"class", "counts"}}, Counts(book)) +
-                      WhatIsMissing(book) + sections +
-                      Tag("section", {{"class", "divider"}}, Tag("h2", "From these scans") + Manuals(book)) + Cautions();
+  const Markup main =
+      SetHead(book, SetTab::kPages) + Tag("p", {{"class", "counts"}}, Counts(book)) + WhatIsMissing(book) + sections +
+      Tag("section", {{"class", "divider"}}, Tag("h2", "From these scans") + Manuals(book)) + Cautions();
   return WholeHtml({book.set + ": pages", "../../", "set", main});
 }
 

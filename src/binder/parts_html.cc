@@ -11,9 +11,8 @@ namespace {
 // "sheet 8, upper left", leading there.
 Markup PlaceLink(const Book& book, const SpotPlace& place) {
   const BookPage& page = book.pages[place.page];
-  return LinkTo(SpotAddress(book, place),
-                ShortPageName(page) + " " + std::string(Name(page.place.kind)) + ", " +
-                    RegionOnPage(page.spots[place.spot].box));
+  return LinkTo(SpotAddress(book, place), ShortPageName(page) + " " + std::string(Name(page.place.kind)) + ", " +
+                                              RegionOnPage(page.spots[place.spot].box));
 }
 
 Markup Places(const Book& book, const BookPart& part) {
@@ -42,8 +41,14 @@ Markup PartsTable(const Book& book) {
   Markup rows;
   for (const BookPart& part : book.parts) rows += Row(book, part);
   return DataTable("Parts of " + book.set, "parts",
-                   {{"Part", ""}, {"Description", ""}, {"Value", "value"}, {"Part number", "number"}, {"Qty", "count"},
-                    {"Drawn on", ""}, {"Listed on", ""}, {"Sure", "count"}},
+                   {{"Part", ""},
+                    {"Description", ""},
+                    {"Value", "value"},
+                    {"Part number", "number"},
+                    {"Qty", "count"},
+                    {"Drawn on", ""},
+                    {"Listed on", ""},
+                    {"Sure", "count"}},
                    rows);
 }
 
@@ -52,8 +57,9 @@ Markup Unlisted(const Book& book) {
   Markup list;
   for (const SpotPlace& place : book.unlisted) {
     const BookPage& page = book.pages[place.page];
-    list += Tag("li", Tag("a", {{"href", SpotAddress(book, place)}, {"class", "tag"}}, page.spots[place.spot].text) +
-                          " " + Tag("span", {{"class", "faint"}}, ShortPageName(page) + ", " + Sureness(place.confidence)));
+    list +=
+        Tag("li", Tag("a", {{"href", SpotAddress(book, place)}, {"class", "tag"}}, page.spots[place.spot].text) + " " +
+                      Tag("span", {{"class", "faint"}}, ShortPageName(page) + ", " + Sureness(place.confidence)));
   }
   const char* title = book.parts.empty() ? "Drawn" : "Drawn, and in no row that was read";
   return Tag("section", {{"class", "divider"}}, Tag("h2", title) + Tag("ul", {{"class", "tags"}}, list));

@@ -37,7 +37,8 @@ Markup SpotLine(const Book& book, std::size_t page, const Spot& spot, TubeFiles&
     for (const SpotPlace& place : part.drawn) {
       if (place.page != page) ways += LinkTo(SpotAddress(book, place), ShortPageName(book.pages[place.page]));
     }
-    if (part.row.page != page) ways += LinkTo(SpotAddress(book, part.row), "list, " + ShortPageName(book.pages[part.row.page]));
+    if (part.row.page != page)
+      ways += LinkTo(SpotAddress(book, part.row), "list, " + ShortPageName(book.pages[part.row.page]));
   } else if (spot.kind == TermKind::kTube && !spot.row) {
     ways += LinkTo("../../tubes/" + tubes.NameOf(spot.text), "every set with it");
   }
@@ -75,11 +76,12 @@ Markup Turning(const Book& book, std::size_t number) {
 
 Markup Tools() {
   Markup buttons;
-  for (const auto& [id, name] : {std::pair("closer", "Closer"), std::pair("farther", "Farther"), std::pair("whole", "Whole sheet"),
-                                 std::pair("turn-black", "White on black")}) {
+  for (const auto& [id, name] : {std::pair("closer", "Closer"), std::pair("farther", "Farther"),
+                                 std::pair("whole", "Whole sheet"), std::pair("turn-black", "White on black")}) {
     buttons += Tag("button", {{"type", "button"}, {"id", id}}, name);
   }
-  return Tag("div", {{"class", "tools"}, {"hidden", ""}, {"role", "toolbar"}, {"aria-label", "View of the sheet"}}, buttons);
+  return Tag("div", {{"class", "tools"}, {"hidden", ""}, {"role", "toolbar"}, {"aria-label", "View of the sheet"}},
+             buttons);
 }
 
 Markup Drawing(const Book& book, std::size_t number, const PagePicture& picture, TubeFiles& tubes) {
@@ -93,9 +95,14 @@ Markup Drawing(const Book& book, std::size_t number, const PagePicture& picture,
   for (const Spot& spot : page.spots) {
     spots.push_back({&spot, Target(book, spot, tubes), spot.text + ": " + Words(book, spot)});
   }
-  return Tools() + Tag("div", {{"class", "sheet"}, {"id", "sheet"}, {"tabindex", "0"}, {"role", "region"},
-                               {"aria-label", PageName(book, page) + ": picture of the scan"}},
-                       WholePage(page, picture, spots)) +
+  return Tools() +
+         Tag("div",
+             {{"class", "sheet"},
+              {"id", "sheet"},
+              {"tabindex", "0"},
+              {"role", "region"},
+              {"aria-label", PageName(book, page) + ": picture of the scan"}},
+             WholePage(page, picture, spots)) +
          Tag("div", {{"id", "slip"}, {"role", "status"}}, Markup());
 }
 
@@ -107,14 +114,16 @@ std::string SheetHtml(const Book& book, std::size_t number, const PagePicture& p
   for (const std::string& title : page.facts.titles) titles += Tag("li", title);
   Markup about = Tag("h1", PageName(book, page)) +
                  Tag("p", {{"class", "counts"}},
-                     std::string(Name(page.place.kind)) + " (told with " + Sureness(page.facts.kind_confidence) + "), page " +
-                         std::to_string(page.place.page) + " of " + page.place.file);
-  if (page.failure) about += Tag("p", {{"class", "note"}}, "This sheet could not be read: " + page.failure->message + ".");
-  const Markup beside = Tag("aside", {{"class", "beside"}, {"aria-labelledby", "beside"}},
-                            Tag("h2", {{"id", "beside"}}, "On this sheet") +
-                                (titles.empty() ? Markup() : Tag("ul", {{"class", "lines"}}, titles)) +
-                                SpotList(book, number, tubes));
-  const Markup main = SetHead(book, SetTab::kSheet) + Tag("div", {{"class", "sheet-head"}}, Tag("div", about) + Turning(book, number)) +
+                     std::string(Name(page.place.kind)) + " (told with " + Sureness(page.facts.kind_confidence) +
+                         "), page " + std::to_string(page.place.page) + " of " + page.place.file);
+  if (page.failure)
+    about += Tag("p", {{"class", "note"}}, "This sheet could not be read: " + page.failure->message + ".");
+  const Markup beside =
+      Tag("aside", {{"class", "beside"}, {"aria-labelledby", "beside"}},
+          Tag("h2", {{"id", "beside"}}, "On this sheet") +
+              (titles.empty() ? Markup() : Tag("ul", {{"class", "lines"}}, titles)) + SpotList(book, number, tubes));
+  const Markup main = SetHead(book, SetTab::kSheet) +
+                      Tag("div", {{"class", "sheet-head"}}, Tag("div", about) + Turning(book, number)) +
                       Tag("div", {{"class", "sheet-and-list"}},
                           Tag("div", {{"class", "viewer"}}, Drawing(book, number, picture, tubes)) + beside);
   return WholeHtml({book.set + ": " + PageName(book, page), "../../", "leaf-open", main});

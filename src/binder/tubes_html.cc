@@ -55,7 +55,8 @@ Markup Known(const std::string& type, const TubeTable& table) {
     }
     blocks += Tag("h2", tube.decoded.type + ": " + KnownClass(tube)) + Tag("dl", lines);
   }
-  return Tag("section", {{"class", "divider"}}, blocks + Tag("p", {{"class", "hint"}}, "Check a heater's figures before you power a set."));
+  return Tag("section", {{"class", "divider"}},
+             blocks + Tag("p", {{"class", "hint"}}, "Check a heater's figures before you power a set."));
 }
 
 Markup UseRow(const TubeUse& use) {
@@ -65,7 +66,8 @@ Markup UseRow(const TubeUse& use) {
     places += Tag("li", LinkTo("../" + use.places[i].address, use.places[i].words) + " " +
                             Tag("span", {{"class", "faint"}}, Sureness(use.places[i].confidence)));
   }
-  if (use.places.size() > kMostPlaces) places += Tag("li", "and " + std::to_string(use.places.size() - kMostPlaces) + " more");
+  if (use.places.size() > kMostPlaces)
+    places += Tag("li", "and " + std::to_string(use.places.size() - kMostPlaces) + " more");
   const std::string folder = "../" + std::string(kSetsFolder) + '/' + use.folder + "/";
   return Tag("tr", Tag("th", {{"scope", "row"}}, LinkTo(folder + "tubes.html", use.set)) + Tag("td", use.designators) +
                        Tag("td", use.functions) + Tag("td", Tag("ul", {{"class", "places"}}, places)));
@@ -80,8 +82,10 @@ std::string TubesHtml(const TubeUses& uses, const TubeTable& table, TubeFiles& f
   if (uses.empty()) {
     main += Tag("p", {{"class", "note"}}, "No tube type was read on any sheet of these sets.");
   } else {
-    main += Tag("p", {{"class", "hint"}}, Counted(uses.size(), "type") + " as read, with every set. A type that was read once "
-                                          "and unsurely may be another one misread.") +
+    main += Tag("p", {{"class", "hint"}},
+                Counted(uses.size(), "type") +
+                    " as read, with every set. A type that was read once "
+                    "and unsurely may be another one misread.") +
             DataTable("Tubes of the library", "tubes",
                       {{"Type", ""}, {"What it is", ""}, {"Sets", "count"}, {"In", ""}, {"Sure", "count"}}, rows);
   }
@@ -97,11 +101,12 @@ std::string TubeHtml(const std::string& type, const TubeUses& uses, const TubeTa
     forms += Tag("li", Tag("a", {{"href", files.NameOf(other)}, {"class", "tag"}}, other) + " " +
                            Tag("span", {{"class", "faint"}}, Counted(uses.at(other).size(), "set")));
   }
-  Markup main = Tag("h1", type) + CautionLine() +
-                DataTable("Sets with " + type, "uses",
-                          {{"Set", ""}, {"Tube", ""}, {"Function", ""}, {"Where", ""}}, rows);
+  Markup main =
+      Tag("h1", type) + CautionLine() +
+      DataTable("Sets with " + type, "uses", {{"Set", ""}, {"Tube", ""}, {"Function", ""}, {"Where", ""}}, rows);
   if (!forms.empty()) {
-    main += Tag("section", {{"class", "divider"}}, Tag("h2", "Other forms of it in this binder") + Tag("ul", {{"class", "tags"}}, forms));
+    main += Tag("section", {{"class", "divider"}},
+                Tag("h2", "Other forms of it in this binder") + Tag("ul", {{"class", "tags"}}, forms));
   }
   return WholeHtml({"Binder: " + type, "../", "tube", main + Known(type, table)});
 }

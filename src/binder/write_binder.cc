@@ -21,8 +21,8 @@ Result<std::string> FileBytes(const fs::path& path) {
   content << stream.rdbuf();
   std::string bytes = content.str();
   if (bytes.empty()) {
-    return Fail(ErrorCode::kMissing, "cannot be read; it belongs to benchleaf's data files, --config names their folder",
-                path.string());
+    return Fail(ErrorCode::kMissing,
+                "cannot be read; it belongs to benchleaf's data files, --config names their folder", path.string());
   }
   return bytes;
 }

@@ -52,10 +52,11 @@ Result<void> CheckOutsideLibrary(const BinderOptions& options) {
   const fs::path out = fs::weakly_canonical(fs::absolute(options.out), failed);
   const auto [end, ignored] = std::mismatch(library.begin(), library.end(), out.begin(), out.end());
   if (failed || end != library.end()) return {};
-  return Fail(ErrorCode::kUsage,
-              "lies in the library, where its pictures would be read as scans at the next `benchleaf index`; name a folder "
-              "elsewhere",
-              options.out);
+  return Fail(
+      ErrorCode::kUsage,
+      "lies in the library, where its pictures would be read as scans at the next `benchleaf index`; name a folder "
+      "elsewhere",
+      options.out);
 }
 
 tl::expected<std::vector<std::string>, ExitCode> ChooseSets(IndexReader& index, const BinderOptions& options,
@@ -151,7 +152,8 @@ class Filling {
 void SetUpBinder(CLI::App& app, Job& job) {
   auto options = std::make_shared<BinderOptions>();
   options->workers = static_cast<int>(std::clamp(std::thread::hardware_concurrency(), 1U, 64U));
-  CLI::App* command = app.add_subcommand("binder", "Write the sets as a folder of pages for any browser, and for paper");
+  CLI::App* command =
+      app.add_subcommand("binder", "Write the sets as a folder of pages for any browser, and for paper");
   command->add_option("OUT", options->out, "Folder to write: new, empty, or a binder written before, which is replaced")
       ->required();
   command->add_option("--in", options->sets, "Only this set (may be said again)")
@@ -164,7 +166,8 @@ void SetUpBinder(CLI::App& app, Job& job) {
   command->add_flag("--json", options->json, "Write a summary as one JSON object");
   AddIndexPlaceOptions(*command, options->places);
   command->footer(
-      "The folder needs no network and no server: open its index.html, or copy it to a tablet. It shows the library as\n"
+      "The folder needs no network and no server: open its index.html, or copy it to a tablet. It shows the library "
+      "as\n"
       "it was indexed; write it again after an index.\n\n"
       "Example:\n"
       "  benchleaf binder ~/binder\n"

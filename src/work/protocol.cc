@@ -130,8 +130,8 @@ Result<Job> DecodeJob(std::string_view body) {
   job.path = fields.Text();
   job.name = fields.Text();
   const bool turned = orientation % 90 != 0 || orientation >= 360;
-  if (!fields.Finished() || operation > 2 || mode > 1 || page > static_cast<std::uint32_t>(kMaxPagesPerFile) || turned ||
-      side > kMaxPictureSide) {
+  if (!fields.Finished() || operation > 2 || mode > 1 || page > static_cast<std::uint32_t>(kMaxPagesPerFile) ||
+      turned || side > kMaxPictureSide) {
     return NotUnderstood("a job");
   }
   job.operation = static_cast<Operation>(operation);

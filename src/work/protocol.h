@@ -67,7 +67,7 @@ struct Unfit {
 };
 
 struct Answer {
-  std::uint32_t number = 0;                                    // of the job
+  std::uint32_t number = 0;                                                       // of the job
   std::variant<PageCount, PageReading, Error, Unfit, binder::PageFiles> outcome;  // errors: code and message only
 
   friend bool operator==(const Answer&, const Answer&) = default;

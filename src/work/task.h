@@ -22,8 +22,8 @@ struct Task {
   int page = 0;         // counts from 1; 0 for kCountPages
   int orientation = 0;  // for kPicturePage, as in Job
   int side = 0;         // likewise
-  std::string path;  // where the file lies
-  std::string name;  // what errors call it
+  std::string path;     // where the file lies
+  std::string name;     // what errors call it
 };
 
 // A count for kCountPages, a reading for kReadPage, files for kPicturePage, or an error that names the task's file and

@@ -25,9 +25,10 @@ TEST(Slug, IsAPlainNameWhateverTheTextIs) {
     const char* text;
     const char* slug;
   };
-  for (const Case& c : {Case{"a set", "Osterwick TV-217", "osterwick-tv-217"}, Case{"a way out", "../../etc/passwd", "etc-passwd"},
-                        Case{"nothing plain", "\xC3\x84//..", "set"}, Case{"two names", "12AX7A/ECC83", "12ax7a-ecc83"},
-                        Case{"cut at 16", "abcdefghijklmnopqrst", "abcdefghijklmnop"}}) {
+  for (const Case& c :
+       {Case{"a set", "Osterwick TV-217", "osterwick-tv-217"}, Case{"a way out", "../../etc/passwd", "etc-passwd"},
+        Case{"nothing plain", "\xC3\x84//..", "set"}, Case{"two names", "12AX7A/ECC83", "12ax7a-ecc83"},
+        Case{"cut at 16", "abcdefghijklmnopqrst", "abcdefghijklmnop"}}) {
     EXPECT_EQ(Slug(c.text, 16, "set"), c.slug) << c.why;
   }
 }

@@ -1,10 +1,9 @@
 #include "binder/output_folder.h"
 
 #include <gmock/gmock.h>
-
+#include <signal.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
-#include <signal.h>
 #include <unistd.h>
 
 #include <fstream>

@@ -68,7 +68,8 @@ inline ManualRecord SampleManual(const std::string& set = "QUILLHAVEN 12", const
   list.entries = {ListedPart("C112", words, 0.2), ListedPart("C113", words, 0.3)};
   list.sightings = {SeenAt(TermKind::kDesignator, "C112", 0.1, 0.2)};
   manual.pages = {drawing, list};
-  manual.links = {{.entry_page = 1, .entry = 0, .seen_page = 0, .sighting = 0, .confidence = 0.9, .reason = "only candidate"}};
+  manual.links = {
+      {.entry_page = 1, .entry = 0, .seen_page = 0, .sighting = 0, .confidence = 0.9, .reason = "only candidate"}};
   return manual;
 }
 

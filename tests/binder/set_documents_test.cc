@@ -13,7 +13,9 @@ namespace {
 using testing::HasSubstr;
 using testing::Not;
 
-std::vector<PagePicture> Pictures(const Book& book) { return std::vector<PagePicture>(book.pages.size(), {1000, 800, std::nullopt}); }
+std::vector<PagePicture> Pictures(const Book& book) {
+  return std::vector<PagePicture>(book.pages.size(), {1000, 800, std::nullopt});
+}
 
 // All documents of the set.
 std::vector<std::string> Documents(const Book& book) {

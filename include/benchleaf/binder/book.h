@@ -17,11 +17,11 @@ namespace benchleaf::binder {
 
 // A place on a page that can be ringed.
 struct Spot {
-  std::string id;      // unique on its page, of small letters, figures and hyphens: "at-c12", "row-4"
-  std::string text;    // what stands there, canonical; of a row the parts that it lists: "C4, C5"
-  bool row = false;    // a row of a parts list; else a term of the kind below
+  std::string id;    // unique on its page, of small letters, figures and hyphens: "at-c12", "row-4"
+  std::string text;  // what stands there, canonical; of a row the parts that it lists: "C4, C5"
+  bool row = false;  // a row of a parts list; else a term of the kind below
   TermKind kind = TermKind::kDesignator;
-  FractionBox box;     // of the page turned upright, from its upper left corner
+  FractionBox box;  // of the page turned upright, from its upper left corner
   double confidence = 0;
   std::optional<std::size_t> part;  // position in the book's parts of what it names
 };
@@ -46,7 +46,7 @@ struct SpotPlace {
 struct BookPart {
   std::string id;  // unique in the book, as a spot's: "part-c12"
   Entry entry;
-  SpotPlace row;                  // its row in the list
+  SpotPlace row;                 // its row in the list
   std::vector<SpotPlace> drawn;  // where it is drawn, schematics first, surest first
 };
 
@@ -66,11 +66,11 @@ struct Book {
   std::string model;
   std::vector<BookManual> manuals;
   std::vector<BookPage> pages;
-  std::vector<BookPart> parts;         // in the order of the lists
-  std::vector<SpotPlace> unlisted;     // designators drawn that no row names, each once, its surest place
-  std::vector<SeenTube> tubes;         // every tube type on its pages
-  std::vector<ManualLineup> lineups;   // of each manual; they point into a TubeTable
-  std::vector<ManualGaps> gaps;        // of each manual
+  std::vector<BookPart> parts;        // in the order of the lists
+  std::vector<SpotPlace> unlisted;    // designators drawn that no row names, each once, its surest place
+  std::vector<SeenTube> tubes;        // every tube type on its pages
+  std::vector<ManualLineup> lineups;  // of each manual; they point into a TubeTable
+  std::vector<ManualGaps> gaps;       // of each manual
 };
 
 // Pure. `lineups` and `gaps` are those of the manuals, in their order.

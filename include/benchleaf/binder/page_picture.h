@@ -13,8 +13,8 @@
 namespace benchleaf::binder {
 
 struct PagePicture {
-  int width = 0;   // px, of the upright page; 0 when there is no picture
-  int height = 0;  // px
+  int width = 0;                 // px, of the upright page; 0 when there is no picture
+  int height = 0;                // px
   std::optional<Error> failure;  // why there is none
 
   bool is_there() const { return width > 0 && height > 0; }

@@ -19,8 +19,8 @@ namespace benchleaf::binder {
 
 class BinderWriter {
  public:
-  // `out` is the binder's place: missing, empty, or a binder of ours, which Finish replaces. `look` holds binder.css and
-  // binder.js. Nothing shows at `out` before Finish; what was written goes away with a writer that did not finish.
+  // `out` is the binder's place: missing, empty, or a binder of ours, which Finish replaces. `look` holds binder.css
+  // and binder.js. Nothing shows at `out` before Finish; what was written goes away with a writer that did not finish.
   // Fails with kForeign when `out` holds anything else, with kMissing without `look`'s files, and with kIo.
   static Result<std::unique_ptr<BinderWriter>> Begin(const std::filesystem::path& out,
                                                      const std::filesystem::path& look);
