@@ -3,9 +3,14 @@
 # marked "test" too. Asks for the superuser's rights only when something is missing.
 set -eu
 list="$(dirname "$0")/debian-packages.txt"
-wanted=$(awk -F '\t' -v all="${1:-build}" '$1 == "build" || $1 == all { print $2 }' "$list")
+wanted=$(awk -F '\t' -v all="${1:-build}" '$1 == "build" || $1 == all { print $2 ":" $3 }' "$list")
 missing=""
-for package in $wanted; do
+for line in $wanted; do
+  package="${line%%:*}"
+  command="${line#*:}"
+  if [ -n "$command" ] && command -v "$command" >/dev/null; then
+    continue
+  fi
   if [ "$(dpkg-query -W -f '${db:Status-Status}' "$package" 2>/dev/null)" != installed ]; then
     missing="$missing $package"
   fi

@@ -1,5 +1,6 @@
 #include "benchleaf/cli/run.h"
 
+#include "cli/binder_command.h"
 #include "cli/export_command.h"
 #include "cli/find_command.h"
 #include "cli/gaps_command.h"
@@ -40,6 +41,7 @@ void SetUp(CLI::App& app, Job& job) {
   SetUpReplace(app, job);
   SetUpSets(app, job);
   SetUpPicture(app, job);
+  SetUpBinder(app, job);
   SetUpExport(app, job);
   SetUpWorker(app, job);
   app.footer(

@@ -2,6 +2,8 @@
 
 #include "pixels/pix.h"
 
+#include <algorithm>
+#include <cstddef>
 #include <cstdlib>
 #include <memory>
 
@@ -82,6 +84,28 @@ Result<PixHandle> Converted(PixHandle pix, int depth) {
   return pix;
 }
 
+// What `write` puts into memory; empty when it fails.
+template <class Write>
+std::string Written(const Write& write) {
+  l_uint8* data = nullptr;
+  size_t size = 0;
+  const bool written = write(&data, &size);
+  const std::unique_ptr<l_uint8, FreeDeleter> owned(data);
+  return written ? std::string(reinterpret_cast<const char*>(data), size) : std::string();
+}
+
+// Whether more than a speck of the picture is coloured: yellowed paper is, noise of a scanner's three sensors is not.
+bool HasColor(const ColorImage& image) {
+  constexpr int kLeastDifference = 24;
+  std::size_t colored = 0;
+  for (std::size_t i = 0; i + 2 < image.pixels.size(); i += 3) {
+    const auto [least, most] = std::minmax({image.pixels[i], image.pixels[i + 1], image.pixels[i + 2]});
+    if (most - least > kLeastDifference) ++colored;
+  }
+  constexpr std::size_t kOneOf = 3000;  // pixels
+  return colored > image.pixels.size() / 3 / kOneOf;
+}
+
 }  // namespace
 
 Result<PictureHeader> ReadPictureHeader(std::string_view bytes, int page) {
@@ -156,11 +180,16 @@ Result<ColorImage> DecodeColor(std::string_view bytes, int page) {
 
 std::string EncodePng(const ColorImage& image) {
   const PixHandle pix = ToPix(image);
-  l_uint8* data = nullptr;
-  size_t size = 0;
-  const bool written = pix && pixWriteMemPng(&data, &size, pix.get(), 0.0F) == 0;
-  const std::unique_ptr<l_uint8, FreeDeleter> owned(data);
-  return written ? std::string(reinterpret_cast<const char*>(data), size) : std::string();
+  return Written([&](l_uint8** data, size_t* size) { return pix && pixWriteMemPng(data, size, pix.get(), 0.0F) == 0; });
+}
+
+std::string EncodeJpeg(const ColorImage& image, int quality) {
+  PixHandle pix = ToPix(image);
+  if (pix && !HasColor(image)) pix.reset(pixConvertRGBToLuminance(pix.get()));
+  constexpr l_int32 kProgressive = 1;
+  return Written([&](l_uint8** data, size_t* size) {
+    return pix && pixWriteMemJpeg(data, size, pix.get(), quality, kProgressive) == 0;
+  });
 }
 
 ColorImage ScaledToFit(const ColorImage& image, int max_side_px) {

@@ -45,21 +45,6 @@ std::string CountedKind(const ManualGaps& gaps, PageKind kind) {
   return bad > 0 ? words + " (" + std::to_string(bad) + " badly read)" : words;
 }
 
-std::string SearchedText(const ManualGaps& gaps) {
-  const auto bad = static_cast<std::size_t>(
-      std::count_if(gaps.pages.begin(), gaps.pages.end(), [](const PageQuality& page) { return page.badly_read; }));
-  std::string text = "searched: " + Counted(gaps.pages.size(), "page") + ", " + std::to_string(bad) +
-                     " of them failed or badly read; " + CountedKind(gaps, PageKind::kSchematic) + ", " +
-                     CountedKind(gaps, PageKind::kPartsList) + "\n";
-  if (!gaps.HasList()) {
-    text += "no parts list was found among them: what is drawn cannot be compared with a list\n";
-  }
-  if (!gaps.HasSchematic()) {
-    text += "no schematic was found among them: what is listed cannot be compared with a drawing\n";
-  }
-  return text;
-}
-
 Json PageJson(const PagePlace& place) {
   return Json::Object({{"file", place.file}, {"page", place.page}, {"printed_page", place.printed_number}});
 }
@@ -74,6 +59,21 @@ std::string BoxWords(const std::optional<FractionBox>& box) {
 }
 
 }  // namespace
+
+std::string SearchedText(const ManualGaps& gaps) {
+  const auto bad = static_cast<std::size_t>(
+      std::count_if(gaps.pages.begin(), gaps.pages.end(), [](const PageQuality& page) { return page.badly_read; }));
+  std::string text = "searched: " + Counted(gaps.pages.size(), "page") + ", " + std::to_string(bad) +
+                     " of them failed or badly read; " + CountedKind(gaps, PageKind::kSchematic) + ", " +
+                     CountedKind(gaps, PageKind::kPartsList) + "\n";
+  if (!gaps.HasList()) {
+    text += "no parts list was found among them: what is drawn cannot be compared with a list\n";
+  }
+  if (!gaps.HasSchematic()) {
+    text += "no schematic was found among them: what is listed cannot be compared with a drawing\n";
+  }
+  return text;
+}
 
 std::string GapsText(const ManualGaps& gaps, const Look& look) {
   std::string text = CleanText(gaps.manual == gaps.set ? gaps.set : gaps.set + ", " + gaps.manual) + ": " +

@@ -29,14 +29,6 @@ std::string OtherTypes(const TubeSocket& socket) {
   return words;
 }
 
-std::string Heater(const LineupTube& tube) {
-  if (tube.row == nullptr) return "no row for this type";
-  const std::string words = tube.row->heater.empty() ? "not known to us" : HeaterWords(*tube.row);
-  const std::vector<std::string> names = TubeNames(tube.socket.type);
-  const bool very = std::find(names.begin(), names.end(), tube.row->type) != names.end();
-  return very ? words : words + " (row of " + tube.row->type + ")";
-}
-
 Table TubesTable() {
   return Table({{"tube"},
                 {"type"},
@@ -51,7 +43,7 @@ Table TubesTable() {
 void AddTube(Table& table, const LineupTube& tube) {
   const SeenTube& seen = tube.socket.seen.front();
   table.Add({tube.socket.designator, tube.socket.type, DutyWords(tube),
-             tube.row == nullptr ? std::string() : tube.row->tube_class, Heater(tube), ShortPlace(seen.place),
+             tube.row == nullptr ? std::string() : tube.row->tube_class, LineupHeater(tube), ShortPlace(seen.place),
              Sureness(tube.socket.confidence), Cell(OtherTypes(tube.socket), Paint::kWarning)});
 }
 
@@ -183,6 +175,23 @@ Json HeatersJson(const ManualLineup& lineup) {
 
 }  // namespace
 
+std::string LineupHeater(const LineupTube& tube) {
+  if (tube.row == nullptr) return "no row for this type";
+  const std::string words = tube.row->heater.empty() ? "not known to us" : HeaterWords(*tube.row);
+  const std::vector<std::string> names = TubeNames(tube.socket.type);
+  const bool very = std::find(names.begin(), names.end(), tube.row->type) != names.end();
+  return very ? words : words + " (row of " + tube.row->type + ")";
+}
+
+std::string HeaterLines(const ManualLineup& lineup) {
+  std::string text = HeatersText(lineup);
+  const std::vector<std::size_t> left_out = NotCounted(lineup);
+  if (!left_out.empty()) {
+    text += "  without a designator; in no sum: " + CleanText(TubeWords(lineup.tubes, left_out)) + "\n";
+  }
+  return text + SourcesText(lineup);
+}
+
 std::string LineupText(const ManualLineup& lineup, const Look& look) {
   Table designated = TubesTable();
   Table others = TubesTable();
@@ -193,13 +202,7 @@ std::string LineupText(const ManualLineup& lineup, const Look& look) {
   text += designated.Render(look);
   if (!others.empty()) text += "without a designator:\n" + others.Render(look);
   text += UnplacedText(lineup);
-  if (lineup.tubes.empty()) return text;
-  text += HeatersText(lineup);
-  const std::vector<std::size_t> left_out = NotCounted(lineup);
-  if (!left_out.empty()) {
-    text += "  without a designator; in no sum: " + CleanText(TubeWords(lineup.tubes, left_out)) + "\n";
-  }
-  return text + SourcesText(lineup);
+  return lineup.tubes.empty() ? text : text + HeaterLines(lineup);
 }
 
 std::string LineupJson(const ManualLineup& lineup) {
@@ -250,7 +253,7 @@ std::string LineupCsv(const ManualLineup& lineup, WithHeader with_header) {
   for (const LineupTube& tube : lineup.tubes) {
     const SeenTube& seen = tube.socket.seen.front();
     csv += CsvRecord({lineup.set, lineup.manual, tube.socket.designator, tube.socket.type, DutyWords(tube),
-                      tube.row == nullptr ? std::string() : tube.row->tube_class, Heater(tube), seen.place.file,
+                      tube.row == nullptr ? std::string() : tube.row->tube_class, LineupHeater(tube), seen.place.file,
                       std::to_string(seen.place.page), Json(tube.socket.confidence).Dump(), OtherTypes(tube.socket)});
   }
   return csv;

@@ -44,36 +44,25 @@ std::string NumberWords(const DecodedType& decoded) {
   return words + (decoded.complete ? "" : "; the rest is not known to us");
 }
 
-void AddLine(std::string& text, const std::string& label, const std::string& value, const Look& look) {
-  if (value.empty()) return;
-  const int columns = look.columns > 0 ? look.columns : kWidest;
-  const int width = std::max(20, columns - static_cast<int>(kLabelWidth) - 2);
-  std::string front = "  " + label + std::string(kLabelWidth - label.size(), ' ');
-  for (const std::string& line : Wrapped(CleanText(value), width)) {
-    text += front + line + "\n";
-    front.assign(front.size(), ' ');
-  }
-}
-
-void AddEntry(std::string& text, const TubeKnowledge& tube, const TubeTable& table, const Look& look) {
+void AddEntryLines(std::vector<KnownLine>& lines, const TubeKnowledge& tube, const TubeTable& table) {
   const TubeEntry& entry = *tube.entry;
   if (!tube.is_of_the_very_type()) {
-    AddLine(text, "row", "of " + entry.type + ": there is none for " + tube.decoded.type, look);
+    lines.push_back({"row", "of " + entry.type + ": there is none for " + tube.decoded.type});
   }
-  AddLine(text, "heater", HeaterWords(entry), look);
-  AddLine(text, "base", entry.base + (entry.basing.empty() ? "" : ", pins " + entry.basing), look);
-  AddLine(text, "equivalents", Listed(entry.equivalents), look);
-  AddLine(text, "served by", Listed(entry.served_by), look);
-  AddLine(text, "serves for", Listed(entry.serves_for), look);
-  AddLine(text, "industrial form", WithHeaters(entry.industrial, entry, table), look);
-  AddLine(text, "a form of", WithHeaters(entry.version_of, entry, table), look);
-  AddLine(text, "other heaters", WithHeaters(entry.variants, entry, table), look);
+  lines.push_back({"heater", HeaterWords(entry)});
+  lines.push_back({"base", entry.base + (entry.basing.empty() ? "" : ", pins " + entry.basing)});
+  lines.push_back({"equivalents", Listed(entry.equivalents)});
+  lines.push_back({"served by", Listed(entry.served_by)});
+  lines.push_back({"serves for", Listed(entry.serves_for)});
+  lines.push_back({"industrial form", WithHeaters(entry.industrial, entry, table)});
+  lines.push_back({"a form of", WithHeaters(entry.version_of, entry, table)});
+  lines.push_back({"other heaters", WithHeaters(entry.variants, entry, table)});
   if (!entry.variants.empty()) {
-    AddLine(text, "", "the same tube for another supply: only where its volts and amps fit the set", look);
+    lines.push_back({"", "the same tube for another supply: only where its volts and amps fit the set"});
   }
-  AddLine(text, "service numbers", Listed(entry.service), look);
-  AddLine(text, "note", entry.note, look);
-  AddLine(text, "source", entry.source, look);
+  lines.push_back({"service numbers", Listed(entry.service)});
+  lines.push_back({"note", entry.note});
+  lines.push_back({"source", entry.source});
 }
 
 Json Names(const std::vector<std::string>& names) {
@@ -145,14 +134,32 @@ std::vector<std::string> OtherNames(const std::vector<TubeKnowledge>& tubes) {
   return names;
 }
 
+std::string KnownClass(const TubeKnowledge& tube) {
+  return tube.entry != nullptr ? tube.entry->tube_class : "no row in the tables of tube types";
+}
+
+std::vector<KnownLine> KnownLines(const TubeKnowledge& tube, const TubeTable& table) {
+  std::vector<KnownLine> lines;
+  if (tube.entry != nullptr) AddEntryLines(lines, tube, table);
+  lines.push_back({"the number", NumberWords(tube.decoded)});
+  if (!tube.decoded.parts.empty()) lines.push_back({"read by", std::string(SourceOf(tube.decoded.system))});
+  std::erase_if(lines, [](const KnownLine& line) { return line.words.empty(); });
+  return lines;
+}
+
 std::string KnowledgeText(const std::vector<TubeKnowledge>& tubes, const TubeTable& table, const Look& look) {
+  const int columns = look.columns > 0 ? look.columns : kWidest;
+  const int width = std::max(20, columns - static_cast<int>(kLabelWidth) - 2);
   std::string text;
   for (const TubeKnowledge& tube : tubes) {
-    const std::string kind = tube.entry != nullptr ? tube.entry->tube_class : "no row in the tables of tube types";
-    text += Painted(CleanText(tube.decoded.type), Paint::kStrong, look) + ": " + CleanText(kind) + "\n";
-    if (tube.entry != nullptr) AddEntry(text, tube, table, look);
-    AddLine(text, "the number", NumberWords(tube.decoded), look);
-    if (!tube.decoded.parts.empty()) AddLine(text, "read by", std::string(SourceOf(tube.decoded.system)), look);
+    text += Painted(CleanText(tube.decoded.type), Paint::kStrong, look) + ": " + CleanText(KnownClass(tube)) + "\n";
+    for (const KnownLine& known : KnownLines(tube, table)) {
+      std::string front = "  " + known.label + std::string(kLabelWidth - known.label.size(), ' ');
+      for (const std::string& line : Wrapped(CleanText(known.words), width)) {
+        text += front + line + "\n";
+        front.assign(front.size(), ' ');
+      }
+    }
   }
   return text;
 }

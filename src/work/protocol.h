@@ -4,14 +4,17 @@
 // nothing after them: `byte`, `number` (4 bytes, little-endian), `text` (a number, its length, then that many bytes).
 //
 //   greeting  text "benchleaf worker", number kProtocolVersion
-//   job       number, byte operation (0 count pages, 1 read a page, 2 view a page), byte mode (0 full, 1 plain),
-//             number page, text path, text name, numbers of the view (part: x, y, width, height; longest side)
+//   job       number, byte operation (0 count pages, 1 read a page, 2 view a page, 3 picture a page), byte mode (0
+//   full,
+//             1 plain), number page, numbers of the picture (orientation, side), text path, text name, numbers of the
+//             view (part: x, y, width, height; longest side)
 //   answer    number of the job, byte outcome, then
 //               0  number of pages
 //               1  text: the reading as EncodeReading gives it
 //               2  text code, text message: the job failed
 //               3  text code, text message: the worker is unfit for any job
 //               4  numbers width and height of the whole page, width and height of the part as shown, text: its pixels
+//               5  numbers width and height of the whole page, text page, text thumb: two JPEG files
 //
 // The worker greets once, then answers each job before it is given the next. The parent trusts nothing that comes from
 // a worker: whatever does not fit this page counts as a crash of the worker.
@@ -19,6 +22,7 @@
 #ifndef BENCHLEAF_SRC_WORK_PROTOCOL_H_
 #define BENCHLEAF_SRC_WORK_PROTOCOL_H_
 
+#include "benchleaf/binder/page_picture.h"
 #include "benchleaf/core/result.h"
 #include "benchleaf/reading/page_reader.h"
 #include "benchleaf/reading/page_reading.h"
@@ -43,13 +47,15 @@ inline constexpr int kMaxPagesPerFile = 20000;
 inline constexpr int kMaxViewSide = 4096;       // px; 4096 x 4096 x 3 bytes fit into an answer
 inline constexpr int kMaxViewedPage = 1 << 20;  // px a side of the page that a view is cut from
 
-enum class Operation : std::uint8_t { kCountPages, kReadPage, kViewPage };
+enum class Operation : std::uint8_t { kCountPages, kReadPage, kViewPage, kPicturePage };
 
 struct Job {
   std::uint32_t number = 0;
   Operation operation = Operation::kCountPages;
   ReadingMode mode = ReadingMode::kFull;  // matters for kReadPage only
   int page = 0;                           // counts from 1; 0 for kCountPages
+  int orientation = 0;                    // of the picture: degrees clockwise that make the scan upright
+  int side = 0;                           // px, of the picture's longer side at most; 0 for other operations
   std::string path;                       // where the file lies
   std::string name;                       // what errors call it
   ViewedPart view = {};                   // matters for kViewPage only
@@ -71,8 +77,9 @@ struct Unfit {
 };
 
 struct Answer {
-  std::uint32_t number = 0;                                              // of the job
-  std::variant<PageCount, PageReading, PageView, Error, Unfit> outcome;  // errors carry code and message only
+  std::uint32_t number = 0;  // of the job
+  // Errors carry code and message only.
+  std::variant<PageCount, PageReading, PageView, binder::PageFiles, Error, Unfit> outcome;
 
   friend bool operator==(const Answer&, const Answer&) = default;
 };

@@ -3,6 +3,7 @@
 #include "work/protocol.h"
 #include "work/unique_fd.h"
 
+#include "benchleaf/binder/page_picture.h"
 #include "benchleaf/pixels/image_file.h"
 #include "benchleaf/raster/page_source.h"
 #include "benchleaf/reading/page_reader.h"
@@ -43,21 +44,23 @@ class JobDoer {
   }
 
  private:
-  using Value = decltype(Answer::outcome);
+  using AnyOutcome = decltype(Answer::outcome);
 
-  Value Outcome(const Job& job) {
+  AnyOutcome Outcome(const Job& job) {
     switch (job.operation) {
       case Operation::kCountPages:
         return Count(job);
       case Operation::kReadPage:
         return Read(job);
       case Operation::kViewPage:
+        return View(job);
+      case Operation::kPicturePage:
         break;
     }
-    return View(job);
+    return Picture(job);
   }
 
-  Value Count(const Job& job) {
+  AnyOutcome Count(const Job& job) {
     const Result<PageSource*> source = Open(job);
     if (!source) {
       return source.error();
@@ -72,7 +75,7 @@ class JobDoer {
     return PageCount{pages};
   }
 
-  Value Read(const Job& job) {
+  AnyOutcome Read(const Job& job) {
     if (!reader_) {
       Result<std::unique_ptr<PageReader>> made = PageReader::Create(config_);
       if (!made) {
@@ -101,7 +104,7 @@ class JobDoer {
     return std::move(*reading);
   }
 
-  Value View(const Job& job) {
+  AnyOutcome View(const Job& job) {
     const Result<PageSource*> source = Open(job);
     if (!source) {
       return source.error();
@@ -119,6 +122,22 @@ class JobDoer {
       return Error{ErrorCode::kUsage, "the part to be shown lies off the page", job.name, job.page};
     }
     return PageView{viewed_.width, viewed_.height, ScaledToFit(part, job.view.longest_side_px)};
+  }
+
+  AnyOutcome Picture(const Job& job) {
+    const Result<PageSource*> source = Open(job);
+    if (!source) {
+      return source.error();
+    }
+    const Result<ColorImage> scan = (*source)->LoadColor(job.page, job.side);
+    if (!scan) {
+      return scan.error();
+    }
+    Result<binder::PageFiles> files = binder::PicturePage(*scan, job.orientation, job.side);
+    if (!files) {
+      return std::move(files.error());
+    }
+    return std::move(*files);
   }
 
   Result<PageSource*> Open(const Job& job) {

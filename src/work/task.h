@@ -20,14 +20,16 @@ struct Task {
   std::size_t id = 0;  // the feed's own
   Operation operation = Operation::kCountPages;
   int page = 0;          // counts from 1; 0 for kCountPages
+  int orientation = 0;   // for kPicturePage, as in Job
+  int side = 0;          // likewise
   std::string path;      // where the file lies
   std::string name;      // what errors call it
   ViewedPart view = {};  // matters for kViewPage only
 };
 
-// A count for kCountPages, a reading for kReadPage, a view for kViewPage, or an error that names the task's file and
-// page.
-using TaskValue = std::variant<PageCount, PageReading, PageView, Error>;
+// A count for kCountPages, a reading for kReadPage, a view for kViewPage, files for kPicturePage, or an error that
+// names the task's file and page.
+using TaskValue = std::variant<PageCount, PageReading, PageView, binder::PageFiles, Error>;
 
 struct TaskOutcome {
   TaskValue value;

@@ -44,8 +44,8 @@ Result<void> WorkerSlot::StartWorker() {
 // A job that cannot be sent needs no handling here: the worker is gone or deaf, and Advance() finds that out.
 void WorkerSlot::SendJob() {
   const ReadingMode mode = first_try_ ? ReadingMode::kPlain : ReadingMode::kFull;
-  worker_->Send(
-      EncodeJob(Job{++job_number_, task_->operation, mode, task_->page, task_->path, task_->name, task_->view}));
+  worker_->Send(EncodeJob(Job{++job_number_, task_->operation, mode, task_->page, task_->orientation, task_->side,
+                              task_->path, task_->name, task_->view}));
   deadline_ = Clock::now() + command_.limits.deadline;
 }
 
@@ -114,6 +114,10 @@ Result<std::optional<TaskOutcome>> WorkerSlot::TakeAnswer(Answer answer) {
   }
   if (auto* view = std::get_if<PageView>(&answer.outcome); view && task_->operation == Operation::kViewPage) {
     return Finish(std::move(*view));
+  }
+  if (auto* files = std::get_if<binder::PageFiles>(&answer.outcome);
+      files && task_->operation == Operation::kPicturePage) {
+    return Finish(std::move(*files));
   }
   return Lose(ErrorCode::kCrashed, "the reader answered another question");
 }

@@ -11,7 +11,7 @@ namespace {
 
 using std::string_literals::operator""s;
 
-Job ReadJob() { return {7, Operation::kReadPage, ReadingMode::kPlain, 3, "/lib/a b.pdf", "a b.pdf"}; }
+Job ReadJob() { return {7, Operation::kReadPage, ReadingMode::kPlain, 3, 0, 0, "/lib/a b.pdf", "a b.pdf"}; }
 
 PageReading SmallReading() {
   PageReading reading;
@@ -33,10 +33,11 @@ PageView SmallView() {
 TEST(Protocol, JobsComeThroughWhole) {
   const std::vector<Job> jobs = {
       ReadJob(),
-      {0, Operation::kCountPages, ReadingMode::kFull, 0, "x", ""},
-      {7, Operation::kViewPage, ReadingMode::kFull, 2, "x", "", {{10, 20, 30, 40}, kMaxViewSide}},
-      {8, Operation::kViewPage, ReadingMode::kFull, 2, "x", "", {{}, 1}},
-      {0xffffffff, Operation::kReadPage, ReadingMode::kFull, kMaxPagesPerFile, "\xff\n\"", "\xff\n\""},
+      {0, Operation::kCountPages, ReadingMode::kFull, 0, 0, 0, "x", ""},
+      {7, Operation::kViewPage, ReadingMode::kFull, 2, 0, 0, "x", "", {{10, 20, 30, 40}, kMaxViewSide}},
+      {8, Operation::kViewPage, ReadingMode::kFull, 2, 0, 0, "x", "", {{}, 1}},
+      {0xffffffff, Operation::kReadPage, ReadingMode::kFull, kMaxPagesPerFile, 0, 0, "\xff\n\"", "\xff\n\""},
+      {3, Operation::kPicturePage, ReadingMode::kFull, 2, 270, 2400, "/lib/a.tif", "a.tif"},
   };
   for (const Job& job : jobs) {
     const Result<Job> decoded = DecodeJob(EncodeJob(job));
@@ -54,6 +55,7 @@ TEST(Protocol, AnswersComeThroughWhole) {
       {5, Error{ErrorCode::kLocked, "wants a password", "", 0}},
       {6, Unfit{{ErrorCode::kMissing, "no language data", "", 0}}},
       {7, SmallView()},
+      {8, binder::PageFiles{{1275, 1650, std::nullopt}, std::string("page\0", 5), "thumb"}},
   };
   for (const Answer& answer : answers) {
     const Result<Answer> decoded = DecodeAnswer(EncodeAnswer(answer));
@@ -76,14 +78,16 @@ TEST(Protocol, RefusesBodiesThatDoNotFit) {
       {"nothing", ""},
       {"a field too few", job.substr(0, job.size() - 1)},
       {"a byte too many", job + "x"},
-      {"no such operation", job.substr(0, 4) + "\x03" + job.substr(5)},
+      {"no such operation", job.substr(0, 4) + "\x04" + job.substr(5)},
       {"a view of no size", job.substr(0, 4) + "\x02" + job.substr(5)},
+      {"a picture of no size", job.substr(0, 4) + "\x03" + job.substr(5)},
+      {"a picture turned askew", job.substr(0, 10) + "\x2d" + job.substr(11)},
       {"a view larger than an answer", job.substr(0, job.size() - 4) + "\xff\xff\0\0"s},
       {"no such mode", job.substr(0, 5) + "\x02" + job.substr(6)},
       {"reading page 0", job.substr(0, 6) + "\0\0\0\0"s + job.substr(10)},
       {"counting with a page", job.substr(0, 4) + "\0"s + job.substr(5)},
       {"a page beyond any file", job.substr(0, 6) + "\xff\xff\xff\x7f" + job.substr(10)},
-      {"a text longer than the body", job.substr(0, 10) + "\xff\xff\xff\xff" + job.substr(14)},
+      {"a text longer than the body", job.substr(0, 18) + "\xff\xff\xff\xff" + job.substr(22)},
   };
   for (const Case& c : jobs) {
     EXPECT_FALSE(DecodeJob(c.body)) << c.reason;

@@ -31,7 +31,7 @@ class OneTask : public TaskFeed {
 };
 
 TaskValue Ask(Operation operation, const std::filesystem::path& path, int page) {
-  OneTask feed({0, operation, page, path.string(), path.filename().string()});
+  OneTask feed({0, operation, page, 0, 0, path.string(), path.filename().string()});
   WorkerPool pool(Command(PageWorker()), 1);
   const Result<void> done = pool.Run(feed, kNeverCancel);
   EXPECT_TRUE(done) << done.error().ToString();

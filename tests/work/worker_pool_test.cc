@@ -43,7 +43,7 @@ class ListFeed : public TaskFeed {
 
  private:
   void Add(Operation operation, const std::filesystem::path& path, int page) {
-    tasks_.push_back({tasks_.size(), operation, page, path.string(), path.filename().string()});
+    tasks_.push_back({tasks_.size(), operation, page, 0, 0, path.string(), path.filename().string()});
   }
 
   std::vector<Task> tasks_;

@@ -34,6 +34,10 @@ Result<ColorImage> DecodeColor(std::string_view bytes, int page);
 // A PNG file's bytes.
 std::string EncodePng(const ColorImage& image);
 
+// A JPEG file's bytes, progressive, `quality` from 1 to 100; grey when the picture holds no colour to speak of, which
+// takes less room. Empty when the picture has no pixels.
+std::string EncodeJpeg(const ColorImage& image, int quality);
+
 // The picture made smaller so that its longer side is at most `max_side_px`; a smaller picture stays as it is.
 ColorImage ScaledToFit(const ColorImage& image, int max_side_px);
 

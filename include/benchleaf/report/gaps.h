@@ -10,6 +10,9 @@
 
 namespace benchleaf {
 
+// What was searched, and what could not be compared, in lines that end in newlines.
+std::string SearchedText(const ManualGaps& gaps);
+
 // What was searched, then a table of the findings.
 std::string GapsText(const ManualGaps& gaps, const Look& look);
 

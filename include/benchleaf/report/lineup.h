@@ -14,6 +14,12 @@ namespace benchleaf {
 // A table of the tubes, a table of those without a designator, what the heaters draw, and where the figures come from.
 std::string LineupText(const ManualLineup& lineup, const Look& look);
 
+// "6.3 V, 0.3 A", with the row's type where it is not the very tube's; says so where the figures are not known.
+std::string LineupHeater(const LineupTube& tube);
+
+// What the heaters draw, what is in no sum, and where the figures come from; each line ends in a newline.
+std::string HeaterLines(const ManualLineup& lineup);
+
 // Columns: set, manual, designator, type, functions, class, heater_volts, heater_amps, file, page, confidence,
 // other_types. Without the header when `with_header` is false, for the next manual of the set.
 enum class WithHeader { kNo, kYes };

@@ -29,6 +29,19 @@ std::vector<TubeKnowledge> KnowTube(std::string_view asked, const TubeTable& tab
 // The other names of the tubes, each once: those that a library may call them by.
 std::vector<std::string> OtherNames(const std::vector<TubeKnowledge>& tubes);
 
+// One thing that is known: "heater", "6.3 V, 0.3 A". A line without a label goes on with the one before.
+struct KnownLine {
+  std::string label;
+  std::string words;
+};
+
+// What the tube is, or that the tables have no row for it.
+std::string KnownClass(const TubeKnowledge& tube);
+
+// What its row says, with the source, and what the number says by its standard. The table is asked for the heaters of
+// relatives.
+std::vector<KnownLine> KnownLines(const TubeKnowledge& tube, const TubeTable& table);
+
 // A block of lines for each name: what the table says, with its source, and what the number says by its standard. Only
 // the second where there is no row. The table is asked for the heaters of relatives.
 std::string KnowledgeText(const std::vector<TubeKnowledge>& tubes, const TubeTable& table, const Look& look);

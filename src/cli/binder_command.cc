@@ -1,0 +1,221 @@
+#include "cli/binder_command.h"
+
+#include "cli/choices.h"
+#include "cli/interrupt.h"
+#include "cli/talk.h"
+#include "cli/tube_files.h"
+
+#include "benchleaf/binder/write_binder.h"
+#include "benchleaf/gaps/find_gaps.h"
+#include "benchleaf/record/json.h"
+#include "benchleaf/report/text.h"
+#include "benchleaf/work/picture_pages.h"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <cstdint>
+#include <memory>
+#include <system_error>
+#include <thread>
+#include <utility>
+
+namespace benchleaf {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+constexpr int kMostWorkers = 256;
+
+// What the binder is made with.
+struct Tables {
+  std::shared_ptr<const Rules> rules;
+  TubeTable tubes;
+  TubeFunctions functions;
+};
+
+Result<Tables> LoadTables(const PlaceOptions& places) {
+  auto rules = Rules::Load(places.ConfigFolder());
+  if (!rules) return tl::unexpected(rules.error());
+  auto tubes = LoadTubes(places);
+  if (!tubes) return tl::unexpected(tubes.error());
+  auto functions = LoadTubeFunctions(places);
+  if (!functions) return tl::unexpected(functions.error());
+  return Tables{std::move(*rules), std::move(*tubes), std::move(*functions)};
+}
+
+// The binder's pictures would be taken for scans at the next index.
+Result<void> CheckOutsideLibrary(const BinderOptions& options) {
+  std::error_code failed;
+  const fs::path library = fs::weakly_canonical(options.places.library, failed);
+  const fs::path out = fs::weakly_canonical(fs::absolute(options.out), failed);
+  const auto [end, ignored] = std::mismatch(library.begin(), library.end(), out.begin(), out.end());
+  if (failed || end != library.end()) return {};
+  return Fail(
+      ErrorCode::kUsage,
+      "lies in the library, where its pictures would be read as scans at the next `benchleaf index`; name a folder "
+      "elsewhere",
+      options.out);
+}
+
+tl::expected<std::vector<std::string>, ExitCode> ChooseSets(IndexReader& index, const BinderOptions& options,
+                                                            const Streams& streams) {
+  std::vector<std::string> names;
+  for (const std::string& text : options.sets) {
+    auto set = ChooseSet(index, text, streams);
+    if (!set) return tl::unexpected(set.error());
+    if (std::find(names.begin(), names.end(), *set) == names.end()) names.push_back(std::move(*set));
+  }
+  if (!names.empty()) return names;
+  const auto all = index.Sets();
+  if (!all) return tl::unexpected(Stop(streams, all.error()));
+  for (const SetSummary& set : *all) names.push_back(set.set);
+  if (names.empty()) {
+    Say(streams, "the index holds no set, so there is nothing to put into a binder");
+    return tl::unexpected(ExitCode::kNothingFound);
+  }
+  return names;
+}
+
+// Puts one set after the other into the binder.
+class Filling {
+ public:
+  Filling(const BinderOptions& options, const Streams& streams, IndexReader& index, const Tables& tables,
+          binder::BinderWriter& writer, const std::atomic<bool>& stop)
+      : options_(options),
+        streams_(streams),
+        index_(index),
+        tables_(tables),
+        writer_(writer),
+        stop_(stop),
+        picturer_({options.places.library, options.places.ConfigFolder(), ProgramPath(), options.workers, {}}) {}
+
+  Result<void> Add(const std::string& set, int number, std::size_t sets) {
+    const auto manuals = index_.Manuals(set);
+    if (!manuals) return tl::unexpected(manuals.error());
+    std::vector<ManualLineup> lineups;
+    std::vector<ManualGaps> gaps;
+    for (const ManualRecord& manual : *manuals) {
+      lineups.push_back(LineUp(manual, tables_.tubes, tables_.functions));
+      gaps.push_back(FindGaps(manual, *tables_.rules));
+    }
+    const binder::Book book = binder::MakeBook(number, *manuals, std::move(lineups), std::move(gaps));
+    auto pictures = Picture(book);
+    if (!pictures) return tl::unexpected(pictures.error());
+    if (!options_.quiet) {
+      Say(streams_, std::to_string(number) + " of " + Counted(sets, "set") + ": " + set + ", " +
+                        Counted(book.pages.size(), "sheet"));
+    }
+    sheets_ += book.pages.size();
+    return writer_.AddSet(book, *pictures);
+  }
+
+  std::size_t sheets() const { return sheets_; }
+  std::size_t without_picture() const { return without_picture_; }
+
+ private:
+  Result<std::vector<binder::PagePicture>> Picture(const binder::Book& book) {
+    std::vector<PageToPicture> pages;
+    for (const binder::BookPage& page : book.pages) {
+      pages.push_back({page.place.file, page.place.page, page.frame.orientation, binder::LegibleSide(page.frame)});
+    }
+    std::vector<binder::PagePicture> pictures(pages.size());
+    const auto done = [&](std::size_t page, Result<binder::PageFiles> files) -> Result<void> {
+      if (!files) {
+        Say(streams_, files.error().ToString());
+        pictures[page].failure = files.error();
+        ++without_picture_;
+        return {};
+      }
+      pictures[page] = files->size;
+      return writer_.AddPicture(book, page, *files);
+    };
+    auto made = picturer_.Run(pages, done, stop_);
+    if (!made) return tl::unexpected(made.error());
+    return pictures;
+  }
+
+  const BinderOptions& options_;
+  const Streams& streams_;
+  IndexReader& index_;
+  const Tables& tables_;
+  binder::BinderWriter& writer_;
+  const std::atomic<bool>& stop_;
+  PagePicturer picturer_;
+  std::size_t sheets_ = 0;
+  std::size_t without_picture_ = 0;
+};
+
+}  // namespace
+
+void SetUpBinder(CLI::App& app, Job& job) {
+  auto options = std::make_shared<BinderOptions>();
+  options->workers = static_cast<int>(std::clamp(std::thread::hardware_concurrency(), 1U, 64U));
+  CLI::App* command =
+      app.add_subcommand("binder", "Write the sets as a folder of pages for any browser, and for paper");
+  command->add_option("OUT", options->out, "Folder to write: new, empty, or a binder written before, which is replaced")
+      ->required();
+  command->add_option("--in", options->sets, "Only this set (may be said again)")
+      ->type_name("SET")
+      ->allow_extra_args(false);
+  command->add_option("--workers", options->workers, "Pages drawn at the same time (default: one for each core)")
+      ->type_name("N")
+      ->check(CLI::Range(1, kMostWorkers));
+  command->add_flag("-q,--quiet", options->quiet, "Tell of problems only");
+  command->add_flag("--json", options->json, "Write a summary as one JSON object");
+  AddIndexPlaceOptions(*command, options->places);
+  command->footer(
+      "The folder needs no network and no server: open its index.html, or copy it to a tablet. It shows the library "
+      "as\n"
+      "it was indexed; write it again after an index.\n\n"
+      "Example:\n"
+      "  benchleaf binder ~/binder\n"
+      "  benchleaf binder ~/quillhaven --in \"Quillhaven 12\"");
+  command->callback([options, &job] { job = [options](const Streams& s) { return RunBinder(*options, s); }; });
+}
+
+ExitCode RunBinder(const BinderOptions& options, const Streams& streams) {
+  if (const auto outside = CheckOutsideLibrary(options); !outside) return Stop(streams, outside.error());
+  const auto tables = LoadTables(options.places);
+  if (!tables) return Stop(streams, tables.error());
+  const auto index = OpenIndex(options.places);
+  if (!index) return Stop(streams, index.error());
+  const auto sets = ChooseSets(**index, options, streams);
+  if (!sets) return sets.error();
+  const auto writer = binder::BinderWriter::Begin(options.out, options.places.ConfigFolder() / "binder");
+  if (!writer) return Stop(streams, writer.error());
+
+  const Interrupt interrupt;
+  Filling filling(options, streams, **index, *tables, **writer, interrupt.flag());
+  Result<void> done;
+  int number = 0;
+  for (const std::string& set : *sets) {
+    if (done) done = filling.Add(set, ++number, sets->size());
+  }
+  if (done) done = (*writer)->Finish(tables->tubes, *tables->rules);
+  if (!done) {
+    if (done.error().code == ErrorCode::kCancelled) {
+      Say(streams, "stopped; nothing was written to '" + options.out + "': run the same command again");
+      return ExitCode::kInterrupted;
+    }
+    return Stop(streams, done.error());
+  }
+  if (options.json) {
+    streams.out << Json::Object({{"type", "summary"},
+                                 {"command", "binder"},
+                                 {"out", options.out},
+                                 {"sets", static_cast<std::int64_t>(sets->size())},
+                                 {"sheets", static_cast<std::int64_t>(filling.sheets())},
+                                 {"without_picture", static_cast<std::int64_t>(filling.without_picture())}})
+                       .Dump()
+                << '\n';
+  }
+  if (!options.quiet) {
+    Say(streams, "the binder of " + Counted(sets->size(), "set") + ", " + Counted(filling.sheets(), "sheet") +
+                     ", is written: open '" + (fs::path(options.out) / "index.html").string() + "'");
+  }
+  return filling.without_picture() > 0 ? ExitCode::kPartly : ExitCode::kOk;
+}
+
+}  // namespace benchleaf
