@@ -32,16 +32,6 @@ TEST_F(BinderCommand, RefusesAPlaceInTheLibrary) {
   EXPECT_FALSE(fs::exists(library_ / "binder"));
 }
 
-TEST_F(BinderCommand, LeavesNothingWhenWorkersCannotWork) {
-  // This test program is no worker.
-  const RunResult failed = Ask({"binder", Out(), "--in", "BRACKENFORD"});
-  EXPECT_EQ(failed.code, ExitCode::kCannotRun) << failed.err;
-  EXPECT_FALSE(fs::exists(Out()));
-  for (const fs::directory_entry& entry : fs::directory_iterator(folder_)) {
-    EXPECT_EQ(entry.path().filename(), "library");
-  }
-}
-
 TEST_F(BinderCommand, RefusesAnUnknownSet) {
   EXPECT_EQ(Ask({"binder", Out(), "--in", "nobody"}).code, ExitCode::kNothingFound);
   EXPECT_FALSE(fs::exists(Out()));

@@ -81,7 +81,7 @@ test("search finds parts, tubes and sets, and look-alikes where nothing else fit
   const page = await open("index.html");
   const first = async (query) => {
     await page.fill("#search", query);
-    await page.waitForFunction(() => /found|Nothing/.test(document.getElementById("found").textContent));
+    await page.waitForFunction(() => /\d found|Nothing/.test(document.getElementById("found").textContent));
     return page.textContent("#found");
   };
   assert.match(await first("C112"), /C112.*QUILLHAVEN 12/s);
@@ -101,7 +101,7 @@ test("search among 500 sets takes under 50 ms", async () => {
   await page.goto(pathToFileURL("many/index.html").href);
   await page.focus("#search");
   await page.fill("#search", "x");
-  await page.waitForFunction(() => /found|Nothing/.test(document.getElementById("found").textContent), null, { timeout: 20000 });
+  await page.waitForFunction(() => /\d found|Nothing/.test(document.getElementById("found").textContent), null, { timeout: 20000 });
   for (const query of ["C112", "C1", "maker 7 c44", "capacitor paper 400", "217-1480", "6cb6a", "nothing at all"]) {
     const found = await page.evaluate((q) => {
       const tries = [0, 1, 2, 3, 4].map(() => globalThis.binderSearch(q)).sort((a, b) => a.milliseconds - b.milliseconds);
