@@ -48,7 +48,7 @@ std::vector<std::string> FoldedReadings(const Word& word, const Rules& rules) {
     const std::string bare = Bare(text);
     for (const std::string& one : {bare, WithoutStroke(bare)}) {
       std::string form = extract::Folded(one, rules.tables());
-      if (confidence >= kLeastRead && MayBeTerm(form)) {
+      if (confidence >= kLeastRead && MayBeTerm(one)) {
         folded.push_back(std::move(form));
       }
     }

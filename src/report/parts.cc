@@ -82,7 +82,7 @@ std::string PartsCsv(const std::vector<FoundEntry>& entries) {
     std::string drawn;
     for (const FoundEntry::Seen& seen : found.seen) {
       drawn += (drawn.empty() ? "" : "; ") + seen.place.file + " p. " + std::to_string(seen.place.page) + ", " +
-               WhereOnPage(seen.sighting.box) + ", " + seen.reason;
+               WhereOnPage(seen.sighting.box) + (seen.reason.empty() ? "" : ", " + seen.reason);
     }
     csv += CsvRecord({found.place.set, found.place.manual, entry.designator, entry.assembly, entry.description,
                       entry.value, entry.part_number, entry.quantity, found.place.file,

@@ -79,6 +79,7 @@ std::vector<FoundSighting> FindMisread(const Xapian::Database& database, const R
                                        const FindQuery& query, const std::vector<FoundSighting>& found,
                                        std::size_t most, std::set<Xapian::docid>& pages) {
   std::vector<FoundSighting> more;
+  if (std::none_of(term.begin(), term.end(), IsDigit)) return more;
   const std::vector<std::string> texts = FoldedTexts(database, rules, term);
   std::vector<std::string> terms;
   for (const std::string& text : texts) terms.push_back(MisreadTerm(text));
@@ -89,10 +90,11 @@ std::vector<FoundSighting> FindMisread(const Xapian::Database& database, const R
   enquire.set_weighting_scheme(Xapian::BoolWeight());
   enquire.set_docid_order(Xapian::Enquire::ASCENDING);
   const Xapian::MSet matches = enquire.get_mset(0, kMostPages);
+  std::set<Xapian::docid> answered;
   for (auto at = matches.begin(); at != matches.end(); ++at) {
     const std::string data = at.get_document().get_data();
     const StoredPage page = ParsePage(data);
-    if (!query.set.empty() && page.set != query.set) continue;
+    if (pages.count(*at) != 0 || (!query.set.empty() && page.set != query.set)) continue;
     std::vector<Sighting> sightings;
     for (const StoredSighting& sighting : page.sightings) {
       if (sighting.text != term) sightings.push_back(sighting.Decode());
@@ -103,10 +105,11 @@ std::vector<FoundSighting> FindMisread(const Xapian::Database& database, const R
       if (std::none_of(folded.begin(), folded.end(), [&](const auto& one) { return wanted.count(one) != 0; })) continue;
       const double likely = LikenessOf(word, term, rules);
       if (likely < kLeastLikely || IsTaken(page, sightings, ToScan(reading.frame, word.box), found, likely)) continue;
-      pages.insert(*at);
+      answered.insert(*at);
       more.push_back({page.Place(), Seen(word, reading.frame, term, likely), Match::kLookAlike});
     }
   }
+  pages.insert(answered.begin(), answered.end());
   std::stable_sort(more.begin(), more.end(), [](const FoundSighting& a, const FoundSighting& b) {
     return a.sighting.confidence > b.sighting.confidence;
   });

@@ -63,7 +63,8 @@ std::vector<AskedWord> AskedWords(const std::string& text) {
 }
 
 // The pages that the text asks for in Xapian's syntax. What cannot be parsed so is taken for words.
-Xapian::Query AskedPages(const Xapian::Database& database, const std::string& text) {
+Xapian::Query AskedPages(const Xapian::Database& database, const std::string& text,
+                         const std::vector<AskedWord>& asked) {
   // An ending may have thousands of words; the most frequent ones are enough, and keep the query quick.
   constexpr Xapian::termcount kMostWords = 500;
   Xapian::QueryParser parser;
@@ -76,7 +77,9 @@ Xapian::Query AskedPages(const Xapian::Database& database, const std::string& te
   try {
     return parser.parse_query(text, kSyntax);
   } catch (const Xapian::QueryParserError&) {
-    return parser.parse_query(text, Xapian::QueryParser::FLAG_WILDCARD);
+    std::vector<Xapian::Query> words;
+    for (const AskedWord& word : asked) words.emplace_back(word.text);
+    return {Xapian::Query::OP_AND, words.begin(), words.end()};
   }
 }
 
@@ -152,7 +155,7 @@ std::vector<FoundSighting> FindText(const Xapian::Database& database, const Find
   if (asked.empty()) return found;
 
   Xapian::Enquire enquire(database);
-  enquire.set_query(Filtered(AskedPages(database, query.term), query));
+  enquire.set_query(Filtered(AskedPages(database, query.term, asked), query));
   // Without regard to the page's length (b = 0), which the frequencies of other terms would distort.
   enquire.set_weighting_scheme(Xapian::BM25Weight(1, 0, 1, 0, 0.5));
   enquire.set_sort_by_relevance_then_value(kPlaceSlot, false);

@@ -98,7 +98,7 @@ TEST(ServeSets, FillsNoSocketWithoutADesignator) {
   SetNeed only_nameless = need;
   only_nameless.set = "B";
   only_nameless.tubes.sockets.erase(only_nameless.tubes.sockets.begin());
-  const StockAnswer answer = ServeSets(list, {need, only_nameless, Need("C", {})}, ShippedTable());
+  const StockAnswer answer = ServeSets(list, {need, only_nameless, Need("C", {})}, ShippedTubes());
   EXPECT_EQ(Text(answer.sets[0], list), "served: 2");
   ASSERT_EQ(answer.sets[0].unplaced.size(), 1U);
   EXPECT_EQ(answer.sets[0].unplaced[0].sighting.text, "5U4GB");
