@@ -14,8 +14,8 @@ enum class Series { kE6, kE12, kE24 };
 // The values of a decade, from 1 to under 10, ascending: IEC 60063.
 const std::vector<double>& ValuesOf(Series series);
 
-// The value of the series that is nearest by ratio, in any decade. What is not above 0 or not finite has none, and comes
-// back as it is.
+// The value of the series that is nearest by ratio, in any decade. What is not above 0 or not finite has none, and
+// comes back as it is.
 double NearestPreferred(double value, Series series);
 
 // The smallest value of the series that is not below `least`; what is not above 0 or not finite comes back as it is.
