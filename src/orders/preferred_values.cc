@@ -72,6 +72,7 @@ const std::vector<double>& ValuesOf(Series series) {
 }
 
 double NearestPreferred(double value, Series series) {
+  if (!(value > 0) || !std::isfinite(value)) return value;
   const int decade = DecadeOf(value);
   double best = InDecade(1, decade);
   const auto offer = [&](double candidate) {
@@ -83,6 +84,7 @@ double NearestPreferred(double value, Series series) {
 }
 
 double PreferredFrom(double least, Series series) {
+  if (!(least > 0) || !std::isfinite(least)) return least;
   const int decade = DecadeOf(least);
   for (const double mantissa : ValuesOf(series)) {
     const double value = InDecade(mantissa, decade);

@@ -82,6 +82,8 @@ TEST(ReadRating, OfResistors) {
       {"150OHM", "Resistor 150 OHM 1 W7 10%", "150 ohm 1 W"},
       // scan: a comma read as 7, where 33.7K is no value of IEC 60063
       {"33K7", "Resistor, 33K7 1/2 W 10%", "33 kohm 0.5 W!"},
+      // the 7 is no comma behind a resistance of nothing
+      {"0K7", "RESISTOR", "700 ohm"},
       {"", "Resistor, 1 MEG 1/2 W", "1 Mohm 0.5 W"},
       {"", "RESISTOR", ""},
   };

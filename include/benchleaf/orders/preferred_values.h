@@ -14,10 +14,11 @@ enum class Series { kE6, kE12, kE24 };
 // The values of a decade, from 1 to under 10, ascending: IEC 60063.
 const std::vector<double>& ValuesOf(Series series);
 
-// The value of the series that is nearest by ratio, in any decade. REQUIRES: value > 0.
+// The value of the series that is nearest by ratio, in any decade. What is not above 0 or not finite has none, and
+// comes back as it is.
 double NearestPreferred(double value, Series series);
 
-// The smallest value of the series that is not below `least`. REQUIRES: least > 0.
+// The smallest value of the series that is not below `least`; what is not above 0 or not finite comes back as it is.
 double PreferredFrom(double least, Series series);
 
 // Whether parts were usually made in that value: those of E24 in any decade, and the round ones of the time before the
