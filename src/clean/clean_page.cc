@@ -73,6 +73,19 @@ Native MeasureNative(const GreyImage& even, double expected_cap) {
   return {cap, SkewOf(components, even.width, even.height, kDust * cap)};
 }
 
+// Whether there are many letters and most of them stand in rows. Such a page has no callouts, and its letters touch
+// without any.
+bool IsPageOfRows(const CleanPage& page) {
+  constexpr double kRowsOfAPageOfText = 0.6;
+  constexpr int kFewestLetters = 500;  // a locator whose labels touch leaders has little but its titles
+  CleanPage measured;
+  measured.frame = page.frame;
+  measured.measures = page.measures;
+  measured.components = FindComponents(page.ink);
+  MeasureText(measured);
+  return measured.measures.glyphs >= kFewestLetters && measured.measures.text_row_share >= kRowsOfAPageOfText;
+}
+
 }  // namespace
 
 CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation, const PageSteps& steps) {
@@ -112,8 +125,9 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation, con
   if (steps.white) {
     TurnWhiteLettering(cap, level, page.ink);
   }
+  const bool callouts = steps.callout_lines && !IsPageOfRows(page);
   InkImage ringless = page.ink;
-  if (steps.callout_lines) {
+  if (callouts) {
     RubOutRings(cap, ringless);
   }
   LineSplit split =
@@ -128,10 +142,10 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation, con
   }
   page.grey = std::move(level);
   page.components = FindComponents(split.rest);
-  if (steps.callout_lines && CutLeaders(page.components, cap, split.rest)) {
+  if (callouts && CutLeaders(page.components, cap, split.rest)) {
     page.components = FindComponents(split.rest);
   }
-  if (steps.callout_lines && RubOutCalloutLines(page.components, cap, split.rest)) {
+  if (callouts && RubOutCalloutLines(page.components, cap, split.rest)) {
     page.components = FindComponents(split.rest);
   }
   page.measures.cap_height_px = EstimateCapHeight(page.components, cap);
