@@ -38,7 +38,7 @@ ColorImage Drawn(const BookPage& page) {
   image.height = 1275;
   image.pixels.assign(std::size_t{1650} * 1275 * 3, 245);
   for (const Spot& spot : page.spots) {
-    const Box box = PixelBox(image, spot.box);
+    const Box box = PixelBox(image.width, image.height, spot.box);
     for (int y = box.y; y < box.bottom(); ++y) {
       for (int x = box.x * 3; x < box.right() * 3; ++x) {
         image.pixels[static_cast<std::size_t>(y) * 1650 * 3 + static_cast<std::size_t>(x)] = 90;
