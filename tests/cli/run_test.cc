@@ -44,7 +44,7 @@ TEST(Run, MisuseGoesToTheTalkingStream) {
       {"no command", {}, "--help"},
       {"no such command",
        {"prats"},
-       "the commands are: index, find, parts, tube, lineup, gaps, stock, replace, sets, picture, export"},
+       "the commands are: index, find, parts, tube, lineup, gaps, stock, replace, sets, picture, binder, export"},
       {"an option that is none", {"sets", "--colour"}, "--colour"},
       {"a command without what it needs", {"find"}, "TERM"},
       {"a number that is none", {"find", "C1", "--limit", "many"}, "--limit"},

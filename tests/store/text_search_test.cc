@@ -99,7 +99,7 @@ TEST_F(TextSearchTest, PagesWithABetterAnswerAreNotToldAgain) {
   const auto found = Reader()->Find({"C112", "", {}, 10}).value();
   ASSERT_EQ(found.size(), 2U);
   EXPECT_EQ(found[0].match, Match::kExact);
-  EXPECT_EQ(found[1].match, Match::kText);
+  EXPECT_EQ(found[1].match, Match::kLookAlike);
   EXPECT_EQ(found[1].place.page, 2);
 }
 
