@@ -61,7 +61,9 @@ std::optional<Value> ParseSpoiledValue(std::string_view plain, Quantity quantity
   for (std::size_t at = 1; at < text.size(); ++at) {
     const std::string number = text.substr(0, at);
     const std::string unit = text.substr(at);
-    if (std::none_of(number.begin(), number.end(), IsDigit) || !IsValueNumber(AsFigures(number))) {
+    // "o1" may be .1 or .01: no number begins with a nought.
+    const bool lost_dot = !IsDigit(number.front()) && FigureLike(number.front()) == '0';
+    if (lost_dot || std::none_of(number.begin(), number.end(), IsDigit) || !IsValueNumber(AsFigures(number))) {
       continue;
     }
     const std::string meant = IsValueUnit(unit) ? unit : std::string(UnitLike(unit));
