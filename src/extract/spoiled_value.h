@@ -11,8 +11,8 @@
 namespace benchleaf::extract {
 
 // A text that ParseValue does not take, as a value of that quantity: letters among the figures are the figures that
-// they look like, and one letter of a unit of three and more may be wrong. A number without any true figure, and a unit
-// that is a proper one of another quantity, give nothing.
+// they look like, and one letter of a unit of three and more may be wrong. Nothing for a number without any true figure
+// or with a letter like a nought in front (o1 may be .1 or .01), and for a proper unit of another quantity.
 std::optional<Value> ParseSpoiledValue(std::string_view plain, Quantity quantity);
 
 }  // namespace benchleaf::extract
