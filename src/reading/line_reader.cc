@@ -69,6 +69,24 @@ bool TakesCommaForFigure(const Token& token, const Token& other) {
   return std::string_view(other.text).starts_with(stem) && CommonWidth(token.box, other.box) > 0;
 }
 
+// Whether a token is a word of running text. The reader for drawings knows few small letters, and takes them for
+// capitals and figures (1ooP for loop).
+bool IsProse(const Token& token) {
+  constexpr std::size_t kFewestLetters = 4;
+  const std::string_view text = token.text;
+  const std::string_view word = text.substr(0, text.find_last_not_of(",.;:") + 1);
+  const auto is_small = [](char c) { return c >= 'a' && c <= 'z'; };
+  const bool capital = !word.empty() && word.front() >= 'A' && word.front() <= 'Z';
+  return word.size() >= kFewestLetters && std::all_of(word.begin() + (capital ? 1 : 0), word.end(), is_small);
+}
+
+// Whether a token is what a word of running text was misread as: it has a figure, or was read less surely.
+bool SpoilsProse(const Token& token, const Token& word) {
+  const bool figures = std::any_of(token.text.begin(), token.text.end(), [](char c) { return c >= '0' && c <= '9'; });
+  return !IsProse(token) && IsProse(word) && CommonWidth(token.box, word.box) > 0 &&
+         (figures || token.confidence < word.confidence);
+}
+
 bool Holds(const std::vector<Token>& tokens, const Token& token) {
   return std::any_of(tokens.begin(), tokens.end(), [&](const Token& other) {
     return other.text == token.text && CommonWidth(other.box, token.box) > 0;
@@ -114,8 +132,9 @@ std::vector<Token> LineReader::Read(const GreyImage& line, const StringLook& loo
     tokens.push_back(std::move(trusted));
   }
   for (const Token& token : lettering) {
-    const bool misread = std::any_of(general.begin(), general.end(),
-                                     [&](const Token& other) { return TakesCommaForFigure(token, other); });
+    const bool misread = std::any_of(general.begin(), general.end(), [&](const Token& other) {
+      return TakesCommaForFigure(token, other) || SpoilsProse(token, other);
+    });
     if (token.text != kNoText && !misread && !Holds(general, token)) {
       Token trusted = token;
       trusted.confidence = !steps_.trust ? token.confidence

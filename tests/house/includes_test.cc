@@ -96,9 +96,9 @@ TEST(Includes, KeepThirdPartyLibrariesInOneFolderEach) {
 
 // In the order in which a page goes through the house. report and store both come after record and know nothing of
 // each other's insides; cli and work tie all together.
-constexpr std::array<std::string_view, 19> kOrder = {"core",    "tubes",   "library", "pixels",  "raster", "clean",
-                                                     "reading", "extract", "paging",  "linking", "record", "store",
-                                                     "lineup",  "stock",   "orders",  "gaps",    "report", "binder", "work"};
+constexpr std::array<std::string_view, 19> kOrder = {
+    "core",   "tubes", "library", "pixels", "raster", "clean", "reading", "extract", "paging", "linking",
+    "record", "store", "lineup",  "stock",  "orders", "gaps",  "report",  "binder",  "work"};
 
 TEST(Includes, LeadFromNoStageToALaterOne) {
   const auto place = [](std::string_view folder) {

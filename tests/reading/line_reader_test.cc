@@ -73,6 +73,14 @@ TEST_F(LineReading, TakesNoCommaForAFigure) {
   }
 }
 
+TEST_F(LineReading, LeavesRunningTextToTheGeneralReader) {
+  for (const std::string text : {"loop", "four"}) {
+    const std::vector<Token> tokens = reader_->Read(Line(text, scanmaker::Lettering::kTypewriter), Lettered(4));
+    ASSERT_EQ(tokens.size(), 1U) << text;
+    EXPECT_EQ(tokens.front().text, text);
+  }
+}
+
 TEST_F(LineReading, SeesNoTextInAScrapOfASymbol) {
   scanmaker::Sheet sheet(kWidth, kHeight);
   for (int i = 0; i < 5; ++i) {  // a resistor's zigzag
