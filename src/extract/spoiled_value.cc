@@ -67,7 +67,7 @@ std::optional<Value> ParseSpoiledValue(std::string_view plain, Quantity quantity
       continue;
     }
     const std::string meant = IsValueUnit(unit) ? unit : std::string(UnitLike(unit));
-    const auto value = meant.empty() ? std::nullopt : ParseValue(AsFigures(number) + meant);
+    auto value = meant.empty() ? std::nullopt : ParseValue(AsFigures(number) + meant);
     if (value && value->quantity == quantity) {
       return value;
     }
