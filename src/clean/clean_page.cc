@@ -126,16 +126,18 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation, con
     TurnWhiteLettering(cap, level, page.ink);
   }
   const bool callouts = steps.callout_lines && !IsPageOfRows(page);
-  InkImage ringless = page.ink;
+  InkImage ringless;
   if (callouts) {
+    ringless = page.ink;
     RubOutRings(cap, ringless);
   }
+  const InkImage& lettering = callouts ? ringless : page.ink;
   LineSplit split =
-      SplitLines(ringless, static_cast<int>(std::lround(2.2 * cap)), 5, static_cast<int>(std::lround(0.28 * cap)) + 4);
+      SplitLines(lettering, static_cast<int>(std::lround(2.2 * cap)), 5, static_cast<int>(std::lround(0.28 * cap)) + 4);
   if (!steps.lines) {
-    split.rest = std::move(ringless);
+    split.rest = lettering;
   } else if (steps.mending) {
-    MendLetters(ringless, cap, split);
+    MendLetters(lettering, cap, split);
   }
   if (steps.pale) {
     AddPaleLetters(level, page.ink, cap, split.rest);

@@ -36,7 +36,7 @@ struct Tables {
 };
 
 Result<Tables> LoadTables(const PlaceOptions& places) {
-  auto rules = Rules::Load(places.ConfigFolder());
+  auto rules = LoadRules(places);
   if (!rules) return tl::unexpected(rules.error());
   auto tubes = LoadTubes(places);
   if (!tubes) return tl::unexpected(tubes.error());

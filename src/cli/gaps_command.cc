@@ -3,7 +3,6 @@
 #include "cli/choices.h"
 #include "cli/talk.h"
 
-#include "benchleaf/extract/own_rules.h"
 #include "benchleaf/extract/rules.h"
 #include "benchleaf/gaps/find_gaps.h"
 #include "benchleaf/record/json.h"
@@ -76,7 +75,7 @@ void SetUpGaps(CLI::App& app, Job& job) {
 ExitCode RunGaps(const GapsOptions& options, const Streams& streams) {
   const auto kinds = ChooseKinds(options.only);
   if (!kinds) return Stop(streams, kinds.error());
-  const auto rules = LoadRules(options.places.ConfigFolder(), options.places.library);
+  const auto rules = LoadRules(options.places);
   if (!rules) return Stop(streams, rules.error());
   auto index = OpenIndex(options.places);
   if (!index) return Stop(streams, index.error());

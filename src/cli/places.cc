@@ -56,8 +56,12 @@ std::vector<fs::path> TablesNamed(const std::string& name, const PlaceOptions& o
   return files;
 }
 
+Result<std::shared_ptr<const Rules>> LoadRules(const PlaceOptions& options) {
+  return LoadRules(options.ConfigFolder(), options.library);
+}
+
 Result<std::unique_ptr<IndexReader>> OpenIndex(const PlaceOptions& options) {
-  auto rules = LoadRules(options.ConfigFolder(), options.library);
+  auto rules = LoadRules(options);
   if (!rules) return tl::unexpected(rules.error());
   return IndexReader::Open(options.DatabaseFolder(), std::move(*rules));
 }

@@ -6,6 +6,7 @@
 #include "cli/job.h"
 
 #include "benchleaf/core/result.h"
+#include "benchleaf/extract/rules.h"
 #include "benchleaf/store/index_reader.h"
 
 #include <filesystem>
@@ -41,7 +42,10 @@ std::filesystem::path ProgramPath();
 // there is one.
 std::vector<std::filesystem::path> TablesNamed(const std::string& name, const PlaceOptions& options);
 
-// The index of the library. Fails as Rules::Load and IndexReader::Open do.
+// The rules of benchleaf's data files with the restorer's own rows over them. Fails as the other LoadRules does.
+Result<std::shared_ptr<const Rules>> LoadRules(const PlaceOptions& options);
+
+// The index of the library. Fails as LoadRules and IndexReader::Open do.
 Result<std::unique_ptr<IndexReader>> OpenIndex(const PlaceOptions& options);
 
 }  // namespace benchleaf

@@ -88,7 +88,7 @@ ExitCode RunReplace(const ReplaceOptions& options, const Streams& streams) {
   if (!kinds) return Stop(streams, kinds.error());
   const auto words = PartWords::Load(TablesNamed("replace-words.tsv", options.places));
   if (!words) return Stop(streams, words.error());
-  const auto rules = Rules::Load(options.places.ConfigFolder());
+  const auto rules = LoadRules(options.places);
   if (!rules) return Stop(streams, rules.error());
   auto index = OpenIndex(options.places);
   if (!index) return Stop(streams, index.error());

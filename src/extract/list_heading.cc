@@ -47,8 +47,7 @@ bool IsShortNumber(const std::string& word) {
 }
 
 // The number of a unit behind a word that announces it, where a stroke or a Z for the figure is put right: UNIT I is
-// unit
-// 1. Empty for other words.
+// UNIT 1. Empty for other words.
 std::string AnnouncedNumber(const std::string& word) {
   if (IsShortNumber(word)) {
     return word;

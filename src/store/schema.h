@@ -26,10 +26,9 @@
 //   E kind text        page: a canonical text that is seen on it
 //   F kind form        page: another form of such a text ("C12" of "A4C12")
 //   L folded           page: such a text or form with its look-alike characters folded
-//   W folded           page: another reading of one of its words, with its look-alike characters folded; see
-//   FoldedReadings
-//                      (extract/misread_words.h). An index without them is whole; terms that were misread are not
-//                      found.
+//   W folded           page: another reading of one of its words, with its look-alike characters folded
+//                      (FoldedReadings of extract/misread_words.h). An index without them is whole; terms that were
+//                      misread are not found.
 //   word               page: a word of the page, split and lower-cased by Xapian::TermGenerator, without stemming
 //                      (abbreviations, part numbers and misread words have no stems) and without positions (they would
 //                      double the index)

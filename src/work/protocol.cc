@@ -9,7 +9,7 @@ namespace {
 
 constexpr std::size_t kNumberBytes = 4;
 constexpr std::size_t kMaxErrorBytes = 4096;
-constexpr std::uint32_t kMaxPictureSide = 32000;  // px, as that of a page that is read
+constexpr int kMaxPictureSide = 32000;  // px, as that of a page that is read
 constexpr std::string_view kGreeting = "benchleaf worker";
 
 constexpr std::size_t kBytesPerPixel = 3;
@@ -152,8 +152,8 @@ std::string EncodeJob(const Job& job) {
   PutByte(body, static_cast<std::uint8_t>(job.operation));
   PutByte(body, job.mode == ReadingMode::kPlain ? 1 : 0);
   PutNumber(body, static_cast<std::uint32_t>(job.page));
-  PutNumber(body, static_cast<std::uint32_t>(job.orientation));
-  PutNumber(body, static_cast<std::uint32_t>(job.side));
+  PutSize(body, job.orientation);
+  PutSize(body, job.side);
   PutText(body, job.path);
   PutText(body, job.name);
   for (const int size :
@@ -170,8 +170,8 @@ Result<Job> DecodeJob(std::string_view body) {
   const std::uint8_t operation = fields.Byte();
   const std::uint8_t mode = fields.Byte();
   const std::uint32_t page = fields.Number();
-  const std::uint32_t orientation = fields.Number();
-  const std::uint32_t side = fields.Number();
+  job.orientation = TakeSize(fields, 270);
+  job.side = TakeSize(fields, kMaxPictureSide);
   job.path = fields.Text();
   job.name = fields.Text();
   job.view.part.x = TakeSize(fields, kMaxViewedPage);
@@ -179,16 +179,13 @@ Result<Job> DecodeJob(std::string_view body) {
   job.view.part.width = TakeSize(fields, kMaxViewedPage);
   job.view.part.height = TakeSize(fields, kMaxViewedPage);
   job.view.longest_side_px = TakeSize(fields, kMaxViewSide);
-  const bool turned = orientation % 90 != 0 || orientation >= 360;
   if (!fields.Finished() || operation > 3 || mode > 1 || page > static_cast<std::uint32_t>(kMaxPagesPerFile) ||
-      turned || side > kMaxPictureSide) {
+      job.orientation % 90 != 0) {
     return NotUnderstood("a job");
   }
   job.operation = static_cast<Operation>(operation);
   job.mode = mode == 1 ? ReadingMode::kPlain : ReadingMode::kFull;
   job.page = static_cast<int>(page);
-  job.orientation = static_cast<int>(orientation);
-  job.side = static_cast<int>(side);
   if ((job.operation == Operation::kCountPages) != (job.page == 0) ||
       (job.operation == Operation::kViewPage) != (job.view.longest_side_px > 0) ||
       (job.operation == Operation::kPicturePage) != (job.side > 0)) {
@@ -214,8 +211,8 @@ std::string EncodeAnswer(const Answer& answer) {
     PutError(body, *error);
   } else if (const auto* files = std::get_if<binder::PageFiles>(&answer.outcome)) {
     PutByte(body, kPictureByte);
-    PutNumber(body, static_cast<std::uint32_t>(files->size.width));
-    PutNumber(body, static_cast<std::uint32_t>(files->size.height));
+    PutSize(body, files->size.width);
+    PutSize(body, files->size.height);
     PutText(body, files->page);
     PutText(body, files->thumb);
   } else {
@@ -259,14 +256,12 @@ Result<Answer> DecodeAnswer(std::string_view body) {
       answer.outcome = TakeView(fields);
       break;
     case kPictureByte: {
-      const std::uint32_t width = fields.Number();
-      const std::uint32_t height = fields.Number();
-      if (width < 1 || height < 1 || width > kMaxPictureSide || height > kMaxPictureSide) {
-        return NotUnderstood("an answer");
-      }
       binder::PageFiles files;
-      files.size.width = static_cast<int>(width);
-      files.size.height = static_cast<int>(height);
+      files.size.width = TakeSize(fields, kMaxPictureSide);
+      files.size.height = TakeSize(fields, kMaxPictureSide);
+      if (files.size.width == 0 || files.size.height == 0) {
+        fields.Refuse();
+      }
       files.page = fields.Text();
       files.thumb = fields.Text();
       answer.outcome = std::move(files);

@@ -4,10 +4,9 @@
 // nothing after them: `byte`, `number` (4 bytes, little-endian), `text` (a number, its length, then that many bytes).
 //
 //   greeting  text "benchleaf worker", number kProtocolVersion
-//   job       number, byte operation (0 count pages, 1 read a page, 2 view a page, 3 picture a page), byte mode (0
-//   full,
-//             1 plain), number page, numbers of the picture (orientation, side), text path, text name, numbers of the
-//             view (part: x, y, width, height; longest side)
+//   job       number, byte operation (0 count pages, 1 read a page, 2 view a page, 3 picture a page), byte mode
+//             (0 full, 1 plain), number page, numbers of the picture (orientation, side), text path, text name, numbers
+//             of the view (part: x, y, width, height; longest side)
 //   answer    number of the job, byte outcome, then
 //               0  number of pages
 //               1  text: the reading as EncodeReading gives it
