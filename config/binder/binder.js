@@ -390,7 +390,9 @@
     if (items.length === 0) return;
     const at = items.findIndex((item) => item.dataset.spot === ringed);
     const next = at < 0 ? (step > 0 ? 0 : items.length - 1) : (at + step + items.length) % items.length;
-    location.hash = items[next].dataset.spot;
+    // At once, not when the address has changed: the next key may come first.
+    ringed = items[next].dataset.spot;
+    location.hash = ringed;
   };
   if (page) {
     document.querySelector(".tools").hidden = false;

@@ -19,6 +19,7 @@
 
 #include <algorithm>
 #include <exception>
+#include <new>
 #include <utility>
 
 namespace benchleaf {
@@ -100,6 +101,8 @@ ExitCode Run(const std::vector<std::string>& arguments, const Streams& streams) 
     SetUp(app, job);
     const ExitCode parsed = Parse(app, arguments, streams);
     return job ? job(streams) : parsed;
+  } catch (const std::bad_alloc&) {
+    Say(streams, "stopped: there is not enough memory; close other programs, or use fewer --workers, and run it again");
   } catch (const std::exception& error) {
     Say(streams, std::string("stopped by a fault of the program: ") + error.what());
   } catch (...) {

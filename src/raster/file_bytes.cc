@@ -60,4 +60,10 @@ FileBytes& FileBytes::operator=(FileBytes&& other) noexcept {
   return *this;
 }
 
+void FileBytes::Release() const {
+  if (start_ != nullptr) {
+    madvise(start_, size_, MADV_DONTNEED);
+  }
+}
+
 }  // namespace benchleaf

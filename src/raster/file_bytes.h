@@ -28,6 +28,9 @@ class FileBytes {
 
   std::string_view view() const { return {static_cast<const char*>(start_), size_}; }
 
+  // Gives back the memory that holds what was looked at so far; whoever looks again has it read from the disk again.
+  void Release() const;
+
  private:
   FileBytes(void* start, std::size_t size) : start_(start), size_(size) {}
 

@@ -34,9 +34,9 @@ class PictureSource : public PageSource {
   Result<RasterPage> Load(int page) override {
     return Header(page)
         .and_then([&](const PictureHeader& header) {
-          return DecodeGrey(bytes_.view(), page).map([&](GreyImage image) {
-            return RasterPage{std::move(image), header.dpi, {}};
-          });
+          Result<GreyImage> image = DecodeGrey(bytes_.view(), page);
+          bytes_.Release();  // while the page is read, its file would count as much as another picture of it
+          return std::move(image).map([&](GreyImage grey) { return RasterPage{std::move(grey), header.dpi, {}}; });
         })
         .map_error([&](const Error& error) { return Named(error, page); });
   }

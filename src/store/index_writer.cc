@@ -55,8 +55,9 @@ class IndexWriter::Impl {
   void Cancel() noexcept {
     try {
       database_.cancel_transaction();
-    } catch (const Xapian::Error&) {
-      // There is none: it was the commit itself that failed, which has then undone everything.
+    } catch (...) {
+      // There is none: it was the commit itself that failed, which has then undone everything. Or there is no memory
+      // even for this: the run ends, and what was not committed with it.
     }
   }
 

@@ -7,6 +7,7 @@
 #include "bench/made_manuals.h"
 #include "bench/manual_readings.h"
 #include "bench/search_scorer.h"
+#include "places/places.h"
 #include "work/assemble_manual.h"
 
 #include "benchleaf/store/index_reader.h"
@@ -110,7 +111,7 @@ struct Asked {
 class SearchBench {
  public:
   explicit SearchBench(const Options& options)
-      : half_(options.half), rules_(OrThrow(Rules::Load(BENCHLEAF_SOURCE_DIR "/config"))), readings_(options.keep) {
+      : half_(options.half), rules_(OrThrow(Rules::Load(SourceFolder() / "config"))), readings_(options.keep) {
     if (!options.told.empty()) {
       told_.open(options.told);
       if (!told_) {

@@ -4,6 +4,7 @@
 #include "bench/contest.h"
 #include "bench/list_pages.h"
 #include "outside/outside_pages.h"
+#include "places/places.h"
 #include "scan-maker/locator_page.h"
 #include "scan-maker/sample_manual.h"
 #include "scan-maker/schematic_page.h"
@@ -118,7 +119,7 @@ void Print(Grade grade, const std::map<std::string, Told>& all) {
 void Run(const Options& options) {
   BenchleafReader reader(options.contest.steps);
   PageDump dump(options.contest.dump);
-  const auto rules = Rules::Load(BENCHLEAF_SOURCE_DIR "/config");
+  const auto rules = Rules::Load(SourceFolder() / "config");
   if (!rules) {
     throw std::runtime_error(rules.error().ToString());
   }

@@ -7,6 +7,7 @@
 #include "bench/link_scorer.h"
 #include "bench/made_manuals.h"
 #include "bench/manual_readings.h"
+#include "places/places.h"
 #include "work/assemble_manual.h"
 
 #include <atomic>
@@ -202,7 +203,7 @@ class LinkBench {
   }
 
   static std::shared_ptr<const Rules> LoadRules() {
-    Result<std::shared_ptr<const Rules>> rules = Rules::Load(BENCHLEAF_SOURCE_DIR "/config");
+    Result<std::shared_ptr<const Rules>> rules = Rules::Load(SourceFolder() / "config");
     if (!rules) {
       throw std::runtime_error(rules.error().ToString());
     }

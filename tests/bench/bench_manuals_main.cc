@@ -6,6 +6,7 @@
 #include "bench/kept_readings.h"
 #include "bench/made_manuals.h"
 #include "bench/manual_readings.h"
+#include "places/places.h"
 #include "work/assemble_manual.h"
 
 #include "benchleaf/extract/extract.h"
@@ -135,7 +136,7 @@ class Comparison {
 };
 
 void Run(const Options& options) {
-  const Result<std::shared_ptr<const Rules>> rules = Rules::Load(BENCHLEAF_SOURCE_DIR "/config");
+  const Result<std::shared_ptr<const Rules>> rules = Rules::Load(SourceFolder() / "config");
   if (!rules) {
     throw std::runtime_error(rules.error().ToString());
   }

@@ -3,6 +3,7 @@
 
 #include "bench/one_thread.h"
 #include "outside/outside_pages.h"
+#include "places/places.h"
 #include "scan-maker/scan_files.h"
 
 #include "benchleaf/work/index_library.h"
@@ -88,7 +89,7 @@ void Read(const std::filesystem::path& folder) {
   IndexOptions options;
   options.library = folder;
   options.database = database;
-  options.config = BENCHLEAF_SOURCE_DIR "/config";
+  options.config = SourceFolder() / "config";
   options.program = "/proc/self/exe";
   options.workers = 1;
   options.limits.deadline = std::chrono::minutes(20);  // on a busy machine too
@@ -134,7 +135,7 @@ void Measure(const std::filesystem::path& folder) {
 
 int Run(const std::vector<std::string>& arguments) {
   if (!arguments.empty() && arguments[0] == "worker") {
-    return RunWorker(BENCHLEAF_SOURCE_DIR "/config");
+    return RunWorker(SourceFolder() / "config");
   }
   if (arguments.size() == 2 && arguments[0] == "--write") {
     Write(arguments[1]);

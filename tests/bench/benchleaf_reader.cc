@@ -1,6 +1,7 @@
 #include "bench/benchleaf_reader.h"
 
 #include "bench/one_thread.h"
+#include "places/places.h"
 
 #include "benchleaf/extract/extract.h"
 
@@ -22,8 +23,8 @@ T OrThrow(Result<T> result) {
 }  // namespace
 
 BenchleafReader::BenchleafReader(const PageSteps& steps)
-    : reader_(OrThrow(PageReader::Create(BENCHLEAF_SOURCE_DIR "/config", steps))),
-      rules_(OrThrow(Rules::Load(BENCHLEAF_SOURCE_DIR "/config"))) {}
+    : reader_(OrThrow(PageReader::Create(SourceFolder() / "config", steps))),
+      rules_(OrThrow(Rules::Load(SourceFolder() / "config"))) {}
 
 PageSeen BenchleafReader::See(const scanmaker::ScannedPage& page) {
   const Stopwatch watch;

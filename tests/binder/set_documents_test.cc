@@ -2,6 +2,7 @@
 
 #include "binder/find_index.h"
 #include "binder/sample_book.h"
+#include "places/places.h"
 
 #include <gmock/gmock.h>
 
@@ -71,7 +72,7 @@ TEST(FindIndex, HostileTextStaysInItsString) {
   TubeUses uses;
   AddTubeUses(book, uses);
   index.Add(book, uses, tubes);
-  const auto rules = Rules::Load(std::string(BENCHLEAF_SOURCE_DIR) + "/config");
+  const auto rules = Rules::Load(SourceFolder() / "config");
   ASSERT_TRUE(rules);
   const std::string script = index.Script(**rules);
   EXPECT_THAT(script, Not(HasSubstr("<")));

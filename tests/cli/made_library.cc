@@ -1,5 +1,7 @@
 #include "cli/made_library.h"
 
+#include "places/places.h"
+
 #include "benchleaf/extract/rules.h"
 #include "benchleaf/raster/page_source.h"
 #include "benchleaf/store/index_writer.h"
@@ -145,7 +147,7 @@ void MadeLibrary::SetUp() {
   WriteScan(library_ / "quillhaven" / "chassis.png");
   WriteScan(library_ / "t7.png");
 
-  auto rules = Rules::Load(fs::path(BENCHLEAF_SOURCE_DIR) / "config");
+  auto rules = Rules::Load(SourceFolder() / "config");
   ASSERT_TRUE(rules) << rules.error().ToString();
   auto index = IndexWriter::Open(library_ / ".benchleaf", *rules);
   ASSERT_TRUE(index) << index.error().ToString();

@@ -1,5 +1,7 @@
 #include "cli/places.h"
 
+#include "places/places.h"
+
 #include <gtest/gtest.h>
 #include <unistd.h>
 
@@ -16,8 +18,8 @@ TEST(FindConfigFolder, TakesWhatWasInstalledBesideTheProgram) {
 }
 
 TEST(FindConfigFolder, ElseTheSourceTrees) {
-  EXPECT_EQ(FindConfigFolder("/nowhere/bin/benchleaf"), fs::path(BENCHLEAF_SOURCE_DIR) / "config");
-  EXPECT_EQ(FindConfigFolder({}), fs::path(BENCHLEAF_SOURCE_DIR) / "config");
+  EXPECT_EQ(FindConfigFolder("/nowhere/bin/benchleaf"), SourceFolder() / "config");
+  EXPECT_EQ(FindConfigFolder({}), SourceFolder() / "config");
 }
 
 TEST(PlaceOptions, TheIndexLiesInTheLibraryUnlessSaidOtherwise) {

@@ -3,6 +3,8 @@
 #ifndef BENCHLEAF_TESTS_EXTRACT_PAGE_TEXT_H_
 #define BENCHLEAF_TESTS_EXTRACT_PAGE_TEXT_H_
 
+#include "places/places.h"
+
 #include "benchleaf/extract/rules.h"
 #include "benchleaf/reading/page_reading.h"
 
@@ -49,7 +51,7 @@ inline PageReading PageOf(const std::vector<std::string>& lines, WordOrigin orig
 // The project's own rules, as shipped in config/.
 inline const Rules& ShippedRules() {
   static const std::shared_ptr<const Rules> rules = [] {
-    auto loaded = Rules::Load(BENCHLEAF_SOURCE_DIR "/config");
+    auto loaded = Rules::Load(SourceFolder() / "config");
     if (!loaded) {
       throw std::runtime_error(loaded.error().ToString());
     }

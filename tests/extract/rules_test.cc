@@ -1,5 +1,6 @@
 #include "extract/page_text.h"
 #include "extract/rule_tables.h"
+#include "places/places.h"
 
 #include "benchleaf/extract/own_rules.h"
 
@@ -24,7 +25,7 @@ class RulesTest : public ::testing::Test {
     const auto* info = ::testing::UnitTest::GetInstance()->current_test_info();
     folder_ = fs::temp_directory_path() / ("benchleaf_rules_" + std::string(info->name()) + std::to_string(::getpid()));
     fs::create_directories(folder_);
-    for (const auto& entry : fs::directory_iterator(BENCHLEAF_SOURCE_DIR "/config")) {
+    for (const auto& entry : fs::directory_iterator(SourceFolder() / "config")) {
       if (entry.path().extension() == ".tsv") {
         fs::copy_file(entry.path(), folder_ / entry.path().filename());
       }

@@ -2,6 +2,7 @@
 
 #include "fuzz/fuzz_input.h"
 #include "library/library_table.h"
+#include "places/places.h"
 #include "tubes/shipped_table.h"
 
 #include "benchleaf/core/csv_table.h"
@@ -23,8 +24,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   LibraryTable::Parse(
       text, [](const std::string&) { return PathUse::kScan; }, problems)
       .For("a/b.pdf");
-  static const StockWords words =
-      *StockWords::Load({std::filesystem::path(BENCHLEAF_SOURCE_DIR "/config/stock-words.tsv")});
+  static const StockWords words = *StockWords::Load({SourceFolder() / "config/stock-words.tsv"});
   if (const auto list = ParseStock(text, "stock.csv", words, ShippedTubes())) {
     for (const StockRow& row : list->rows) {
       Promise(row.count >= 1 && !row.type.empty());

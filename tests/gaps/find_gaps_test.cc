@@ -1,5 +1,6 @@
 #include "benchleaf/gaps/find_gaps.h"
 
+#include "places/places.h"
 #include "record/printed_page.h"
 
 #include <gtest/gtest.h>
@@ -13,7 +14,7 @@ namespace benchleaf {
 namespace {
 
 const Rules& ShippedRules() {
-  static const auto rules = Rules::Load(std::filesystem::path(BENCHLEAF_SOURCE_DIR) / "config").value();
+  static const auto rules = Rules::Load(SourceFolder() / "config").value();
   return *rules;
 }
 

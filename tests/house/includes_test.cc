@@ -1,5 +1,7 @@
 // Who may include what: a third-party library stays in the one folder that wraps it, and no stage knows a later one.
 
+#include "places/places.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -27,7 +29,7 @@ struct Include {
 std::vector<Include> Includes() {
   std::vector<Include> includes;
   for (const char* root : {"src", "include/benchleaf"}) {
-    const fs::path top = fs::path(BENCHLEAF_SOURCE_DIR) / root;
+    const fs::path top = SourceFolder() / root;
     for (const fs::directory_entry& entry : fs::recursive_directory_iterator(top)) {
       const std::string extension = entry.path().extension();
       if (extension != ".h" && extension != ".cc") {

@@ -3,6 +3,8 @@
 #ifndef BENCHLEAF_TESTS_LINEUP_SHIPPED_TABLES_H_
 #define BENCHLEAF_TESTS_LINEUP_SHIPPED_TABLES_H_
 
+#include "places/places.h"
+
 #include "benchleaf/extract/rules.h"
 #include "benchleaf/lineup/tube_functions.h"
 #include "benchleaf/tubes/tube_table.h"
@@ -12,9 +14,7 @@
 
 namespace benchleaf {
 
-inline std::filesystem::path ShippedFile(const char* name) {
-  return std::filesystem::path(BENCHLEAF_SOURCE_DIR) / "config" / name;
-}
+inline std::filesystem::path ShippedFile(const char* name) { return SourceFolder() / "config" / name; }
 
 // These throw, and so fail the test, when a table is not there.
 inline std::shared_ptr<const Rules> ShippedRules() {

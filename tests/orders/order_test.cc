@@ -1,5 +1,7 @@
 #include "benchleaf/orders/order.h"
 
+#include "places/places.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -18,7 +20,7 @@ using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 using ::testing::Not;
 
-const std::filesystem::path kShipped = std::filesystem::path(BENCHLEAF_SOURCE_DIR) / "config" / "replace-words.tsv";
+const std::filesystem::path kShipped = SourceFolder() / "config" / "replace-words.tsv";
 
 const PartWords& ShippedWords() {
   static const PartWords words = *PartWords::Load({kShipped});

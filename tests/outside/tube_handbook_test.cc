@@ -1,6 +1,8 @@
 // Values of receiving-tube handbooks, written down for this test apart from the table and from memory: heater, class,
 // base and the code of the pins, as every such handbook prints them.
 
+#include "places/places.h"
+
 #include "benchleaf/tubes/tube_table.h"
 
 #include <gtest/gtest.h>
@@ -87,7 +89,7 @@ constexpr HandbookTube kHandbook[] = {
 
 TEST(TubeHandbook, AgreesWithTheTable) {
   static_assert(std::size(kHandbook) >= 40);
-  const auto table = TubeTable::Load({std::filesystem::path(BENCHLEAF_SOURCE_DIR) / "config" / "tubes.tsv"});
+  const auto table = TubeTable::Load({SourceFolder() / "config" / "tubes.tsv"});
   ASSERT_TRUE(table);
   for (const HandbookTube& tube : kHandbook) {
     const TubeEntry* entry = table->Find(tube.type);
@@ -102,7 +104,7 @@ TEST(TubeHandbook, AgreesWithTheTable) {
 
 // The power-pack heater chain that the handbooks drew for sets of 600 mA: the string types carry 600 mA each.
 TEST(TubeHandbook, GivesStringsTheirCurrent) {
-  const auto table = TubeTable::Load({std::filesystem::path(BENCHLEAF_SOURCE_DIR) / "config" / "tubes.tsv"});
+  const auto table = TubeTable::Load({SourceFolder() / "config" / "tubes.tsv"});
   ASSERT_TRUE(table);
   const struct {
     double amps;

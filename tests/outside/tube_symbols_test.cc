@@ -1,6 +1,7 @@
 // Tube types that others have drawn: KiCad's library of valves (Debian's kicad-symbols) and the tubes of lepton-eda.
 
 #include "outside/s_expression.h"
+#include "places/places.h"
 
 #include "benchleaf/tubes/decode.h"
 #include "benchleaf/tubes/tube_table.h"
@@ -18,7 +19,7 @@ namespace benchleaf::outside {
 namespace {
 
 const TubeTable& Tubes() {
-  static const auto table = TubeTable::Load({std::filesystem::path(BENCHLEAF_SOURCE_DIR) / "config" / "tubes.tsv"});
+  static const auto table = TubeTable::Load({SourceFolder() / "config" / "tubes.tsv"});
   return table.value();
 }
 

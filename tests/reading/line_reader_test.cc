@@ -1,5 +1,6 @@
 #include "reading/line_reader.h"
 
+#include "places/places.h"
 #include "scan-maker/lettering.h"
 #include "scan-maker/sheet.h"
 
@@ -44,7 +45,7 @@ StringLook Lettered(std::size_t letters) {
 class LineReading : public testing::Test {
  protected:
   static void SetUpTestSuite() {
-    Result<std::unique_ptr<LineReader>> made = LineReader::Create(BENCHLEAF_SOURCE_DIR "/config");
+    Result<std::unique_ptr<LineReader>> made = LineReader::Create(SourceFolder() / "config");
     ASSERT_TRUE(made) << made.error().ToString();
     reader_ = std::move(*made);
   }

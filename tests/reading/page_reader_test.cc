@@ -2,6 +2,7 @@
 
 #include "benchleaf/reading/page_reader.h"
 
+#include "places/places.h"
 #include "scan-maker/made_page.h"
 #include "scan-maker/sheet.h"
 
@@ -30,7 +31,7 @@ using ::testing::Not;
 class PageReaderTest : public ::testing::Test {
  protected:
   void SetUp() override {
-    auto reader = PageReader::Create(BENCHLEAF_SOURCE_DIR "/config");
+    auto reader = PageReader::Create(SourceFolder() / "config");
     ASSERT_TRUE(reader) << reader.error().ToString();
     reader_ = std::move(*reader);
   }

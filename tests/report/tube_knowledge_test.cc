@@ -1,5 +1,7 @@
 #include "benchleaf/report/tube_knowledge.h"
 
+#include "places/places.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -17,7 +19,7 @@ using ::testing::Not;
 using ::testing::StartsWith;
 
 const TubeTable& Tubes() {
-  static const auto table = TubeTable::Load({std::filesystem::path(BENCHLEAF_SOURCE_DIR) / "config" / "tubes.tsv"});
+  static const auto table = TubeTable::Load({SourceFolder() / "config" / "tubes.tsv"});
   return table.value();
 }
 

@@ -1,5 +1,6 @@
 #include "benchleaf/stock/stock_list.h"
 
+#include "places/places.h"
 #include "tubes/shipped_table.h"
 
 #include <gmock/gmock.h>
@@ -18,7 +19,7 @@ using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 
-const std::filesystem::path kShippedWords = std::filesystem::path(BENCHLEAF_SOURCE_DIR) / "config" / "stock-words.tsv";
+const std::filesystem::path kShippedWords = SourceFolder() / "config" / "stock-words.tsv";
 
 const StockWords& ShippedWords() {
   static const StockWords words = *StockWords::Load({kShippedWords});

@@ -3,6 +3,7 @@
 #ifndef BENCHLEAF_TESTS_STORE_TEST_INDEX_H_
 #define BENCHLEAF_TESTS_STORE_TEST_INDEX_H_
 
+#include "places/places.h"
 #include "record/sample_manual.h"
 
 #include "benchleaf/extract/rules.h"
@@ -22,8 +23,7 @@ namespace benchleaf {
 
 // Throws, and so fails the test, when the rules are not there.
 inline std::shared_ptr<const Rules> TestRules() {
-  static const std::shared_ptr<const Rules> rules =
-      Rules::Load(std::filesystem::path(BENCHLEAF_SOURCE_DIR) / "config").value();
+  static const std::shared_ptr<const Rules> rules = Rules::Load(SourceFolder() / "config").value();
   return rules;
 }
 

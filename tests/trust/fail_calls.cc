@@ -1,13 +1,13 @@
 // To be preloaded: lets the Nth call of one kind fail, or kills the process over it. BENCHLEAF_FAULT says which, as
-// CALL:N:ACT: CALL is write, sync, open, rename or remove; N counts from 1; ACT is
+// CALL:N:ACT: CALL is write, sync, open, rename, remove or allocate; N counts from 1; ACT is
 //   an errno number   the call does nothing and fails with it, and so does every one of its kind after it, as on a disk
 //                     that stays full
 //   once-ERRNO        only this one fails
 //   kill              the process is killed before the call
 //   tear              half of a write is done, then the process is killed, as when the power goes
 //   count             nothing happens; at the end, the number of calls is appended to the file BENCHLEAF_FAULT_COUNT
-// Only calls that touch files below the folder BENCHLEAF_FAULT_BELOW count. Programs that the process starts are left
-// alone.
+// Only calls that touch files below the folder BENCHLEAF_FAULT_BELOW count, and memory that is asked for after the
+// first of these was opened: before, libraries set themselves up. Programs that the process starts are left alone.
 
 #include <dlfcn.h>
 #include <fcntl.h>
@@ -41,6 +41,7 @@ struct Fault {
 };
 
 std::atomic<long> calls{0};
+std::atomic<bool> begun{false};  // a file below the folder was opened
 
 Fault ReadFault() {
   Fault fault;
@@ -128,9 +129,11 @@ bool Fails(const char* call, bool touches) {
 bool Tears() { return TheFault().act == Act::kTear && calls == TheFault().number; }
 
 int OpenWith(const char* name, const char* path, int flags, mode_t mode) {
-  if (Fails("open", IsBelow(path))) {
+  const bool below = IsBelow(path);
+  if (Fails("open", below)) {
     return -1;
   }
+  if (below && TheFault().call == "allocate") begun = true;
   return Real<int(const char*, int, ...)>(name)(path, flags, mode);
 }
 
@@ -138,9 +141,24 @@ mode_t ModeIn(int flags, va_list arguments) {
   return (flags & (O_CREAT | O_TMPFILE)) != 0 ? va_arg(arguments, mode_t) : 0;
 }
 
+bool IsOutOfMemory() { return begun && Fails("allocate", true); }
+
 }  // namespace
 
 extern "C" {
+
+#ifndef __SANITIZE_ADDRESS__  // which stands before them itself
+// The C library's own, by the names under which it offers them to whoever stands before them.
+void* __libc_malloc(size_t size);
+void* __libc_calloc(size_t count, size_t size);
+void* __libc_realloc(void* memory, size_t size);
+
+void* malloc(size_t size) { return IsOutOfMemory() ? nullptr : __libc_malloc(size); }
+
+void* calloc(size_t count, size_t size) { return IsOutOfMemory() ? nullptr : __libc_calloc(count, size); }
+
+void* realloc(void* memory, size_t size) { return IsOutOfMemory() ? nullptr : __libc_realloc(memory, size); }
+#endif
 
 ssize_t write(int descriptor, const void* bytes, size_t size) {
   const auto real = Real<ssize_t(int, const void*, size_t)>("write");

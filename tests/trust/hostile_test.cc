@@ -1,6 +1,7 @@
 // The program, as it is installed, on libraries from hell: it ends by itself, names every file that it could not read,
 // and indexes the rest.
 
+#include "places/places.h"
 #include "trust/hostile_files.h"
 #include "trust/run_process.h"
 
@@ -46,7 +47,7 @@ class Hostile : public testing::Test {
     ProcessRun run;
     run.arguments = {BENCHLEAF_PROGRAM};
     run.arguments.insert(run.arguments.end(), arguments.begin(), arguments.end());
-    run.arguments.insert(run.arguments.end(), {"--config", BENCHLEAF_SOURCE_DIR "/config"});
+    run.arguments.insert(run.arguments.end(), {"--config", (SourceFolder() / "config").string()});
     return RunProcess(run);
   }
   ProcessEnd Index() const { return Run({"index", library_.string(), "--workers", "2"}); }

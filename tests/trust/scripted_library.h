@@ -4,6 +4,7 @@
 #ifndef BENCHLEAF_TESTS_TRUST_SCRIPTED_LIBRARY_H_
 #define BENCHLEAF_TESTS_TRUST_SCRIPTED_LIBRARY_H_
 
+#include "places/places.h"
 #include "trust/run_process.h"
 
 #include <stdlib.h>
@@ -56,13 +57,13 @@ class ScriptedLibrary {
 
   ProcessEnd Index(const std::filesystem::path& database, std::map<std::string, std::string> environment = {}) const {
     return RunProcess({.arguments = {BENCHLEAF_SCRIPTED, "index", library().string(), "--db", database.string(),
-                                     "--config", BENCHLEAF_SOURCE_DIR "/config", "--workers", "1"},
+                                     "--config", (SourceFolder() / "config").string(), "--workers", "1"},
                        .environment = std::move(environment)});
   }
 
   ProcessEnd Ask(const std::filesystem::path& database, const std::string& command) const {
     return RunProcess({.arguments = {BENCHLEAF_SCRIPTED, command, "--library", library().string(), "--db",
-                                     database.string(), "--config", BENCHLEAF_SOURCE_DIR "/config"}});
+                                     database.string(), "--config", (SourceFolder() / "config").string()}});
   }
 
  private:

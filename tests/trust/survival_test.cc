@@ -1,6 +1,7 @@
 // The index outlives whatever ends or fails the run that writes it. With BENCHLEAF_TRUST=full every single call is
 // tried; else some of them, spread evenly.
 
+#include "places/places.h"
 #include "trust/scripted_library.h"
 
 #include <gmock/gmock.h>
@@ -184,17 +185,42 @@ TEST_F(Survival, AFailingCallEndsTheRunWithAMessageAndTheOldIndexAnswers) {
   }
 }
 
+TEST_F(Survival, MemoryThatRunsOutEndsTheRunWithAMessageAndTheOldIndexAnswers) {
+#ifdef __SANITIZE_ADDRESS__
+  GTEST_SKIP() << "the sanitizer gives the memory itself";
+#endif
+  int stopped = 0;
+  const long calls = CountCalls("allocate");
+  EXPECT_GT(calls, 1000);
+  for (const char* act : {":once-12", ":12"}) {
+    for (const long number : Chosen(calls, 6)) {
+      const std::string fault = "allocate:" + std::to_string(number) + act;
+      SCOPED_TRACE(fault);
+      const fs::path database = Copy("starved");
+      const ProcessEnd end = library_.Index(database, Fault(database, fault));
+      EXPECT_EQ(end.signal, 0) << end.err;
+      EXPECT_THAT(end.code, AnyOf(2, 4)) << end.err;  // some memory can be done without
+      if (end.code == 4) {
+        ++stopped;
+        EXPECT_THAT(end.err, HasSubstr("memory"));
+      }
+      ExpectNothingLost(database);
+    }
+  }
+  EXPECT_GT(stopped, 0);
+}
+
 // In a file system of its own, which a user may mount in a name space of his own where the system lets him.
 TEST_F(Survival, AFullDiskIsToldAndTheOldIndexAnswers) {
   const fs::path disk = library_.folder() / "disk";
   fs::create_directories(disk);
   const std::string index = std::string(BENCHLEAF_SCRIPTED) + " index '" + library_.library().string() + "' --db '" +
-                            disk.string() + "/db' --config '" + BENCHLEAF_SOURCE_DIR + "/config'";
+                            disk.string() + "/db' --config '" + (SourceFolder() / "config").string() + "'";
   const std::string script = "mount -t tmpfs -o size=4m none '" + disk.string() + "' && cp -r '" + old_.string() +
                              "' '" + disk.string() + "/db' && dd if=/dev/zero of='" + disk.string() +
                              "/rest' bs=4096 2>/dev/null; " + "test -d '" + disk.string() + "/db' || exit 99; " +
                              index + "; echo code $? >&2; " + BENCHLEAF_SCRIPTED + " export --db '" + disk.string() +
-                             "/db' --config '" + BENCHLEAF_SOURCE_DIR + "/config'";
+                             "/db' --config '" + (SourceFolder() / "config").string() + "'";
   const ProcessEnd end = RunProcess({.arguments = {"/usr/bin/unshare", "-rm", "/bin/sh", "-c", script}});
   if (end.code == 1 || end.code == 99 || end.code == 127) {
     GTEST_SKIP() << "no disk of its own can be mounted here: " << end.err;
@@ -209,7 +235,7 @@ TEST_F(Survival, AFileOfLimitedSizeIsToldAndTheOldIndexAnswers) {
   const fs::path database = Copy("limited");
   const std::string index = "ulimit -f 40; exec " + std::string(BENCHLEAF_SCRIPTED) + " index '" +
                             library_.library().string() + "' --db '" + database.string() + "' --config '" +
-                            BENCHLEAF_SOURCE_DIR + "/config'";
+                            (SourceFolder() / "config").string() + "'";
   const ProcessEnd end = RunProcess({.arguments = {"/bin/sh", "-c", index}});
   EXPECT_EQ(end.code, 4) << end.signal << end.err;
   EXPECT_THAT(end.err, HasSubstr("File too large"));

@@ -3,6 +3,8 @@
 #ifndef BENCHLEAF_TESTS_TUBES_SHIPPED_TABLE_H_
 #define BENCHLEAF_TESTS_TUBES_SHIPPED_TABLE_H_
 
+#include "places/places.h"
+
 #include "benchleaf/tubes/tube_table.h"
 
 #include <filesystem>
@@ -10,9 +12,7 @@
 
 namespace benchleaf {
 
-inline std::filesystem::path ShippedTubesFile() {
-  return std::filesystem::path(BENCHLEAF_SOURCE_DIR) / "config" / "tubes.tsv";
-}
+inline std::filesystem::path ShippedTubesFile() { return SourceFolder() / "config" / "tubes.tsv"; }
 
 inline const TubeTable& ShippedTubes() {
   static const TubeTable table = [] {

@@ -1,5 +1,7 @@
 #include "work/assemble_manual.h"
 
+#include "places/places.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -15,7 +17,7 @@ using testing::IsEmpty;
 const std::atomic<bool> kNeverCancel{false};
 
 const Rules& TheRules() {
-  static const std::shared_ptr<const Rules> rules = Rules::Load(BENCHLEAF_SOURCE_DIR "/config").value();
+  static const std::shared_ptr<const Rules> rules = Rules::Load(SourceFolder() / "config").value();
   return *rules;
 }
 

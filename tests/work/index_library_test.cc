@@ -1,5 +1,6 @@
 #include "benchleaf/work/index_library.h"
 
+#include "places/places.h"
 #include "work/programs.h"
 
 #include "benchleaf/extract/rules.h"
@@ -59,7 +60,7 @@ class IndexLibraryTest : public testing::Test {
   IndexLibraryTest() {
     options_.library = folder_.path() / "library";
     options_.database = folder_.path() / "index";
-    options_.config = BENCHLEAF_SOURCE_DIR "/config";
+    options_.config = SourceFolder() / "config";
     options_.program = FakeWorker();
     fs::create_directory(options_.library);
   }
@@ -375,7 +376,7 @@ TEST_F(IndexLibraryTest, FailsWhereNothingCanBeDone) {
   options_.program = FakeWorker();
   options_.config = folder_.path() / "none";
   EXPECT_NE(code(), "ok");
-  options_.config = BENCHLEAF_SOURCE_DIR "/config";
+  options_.config = SourceFolder() / "config";
   {
     const auto other = IndexWriter::Open(options_.database, Rules::Load(options_.config).value());
     ASSERT_TRUE(other);

@@ -1,5 +1,6 @@
 #include "benchleaf/work/page_viewer.h"
 
+#include "places/places.h"
 #include "work/programs.h"
 
 #include "benchleaf/raster/page_source.h"
@@ -29,7 +30,7 @@ std::filesystem::path WriteStripes(const TemporaryFolder& folder) {
 TEST(PageViewer, GivesAPageAndItsParts) {
   const TemporaryFolder folder;
   const auto path = WriteStripes(folder);
-  PageViewer viewer(PageWorker(), BENCHLEAF_SOURCE_DIR "/config");
+  PageViewer viewer(PageWorker(), SourceFolder() / "config");
   const auto small = viewer.View(path, "stripes.png", 1, {{}, 100});
   ASSERT_TRUE(small) << small.error().ToString();
   EXPECT_EQ(small->page_width, 400);
@@ -46,7 +47,7 @@ TEST(PageViewer, GivesAPageAndItsParts) {
 TEST(PageViewer, NamesWhatCannotBeShown) {
   const TemporaryFolder folder;
   const auto path = WriteStripes(folder);
-  PageViewer viewer(PageWorker(), BENCHLEAF_SOURCE_DIR "/config");
+  PageViewer viewer(PageWorker(), SourceFolder() / "config");
   const auto beyond = viewer.View(path, "stripes.png", 9, {{}, 100});
   ASSERT_FALSE(beyond);
   EXPECT_EQ(beyond.error().ToString(), "stripes.png, page 9: there is no such page; the last one is 1");
@@ -58,7 +59,7 @@ TEST(PageViewer, NamesWhatCannotBeShown) {
 TEST(PageViewer, AWorkerThatDiesIsNamed) {
   const TemporaryFolder folder;
   const auto path = folder.WriteScan("crash.pdf", "on 1 any crash");
-  PageViewer viewer(FakeWorker(), BENCHLEAF_SOURCE_DIR "/config");
+  PageViewer viewer(FakeWorker(), SourceFolder() / "config");
   const auto view = viewer.View(path, "crash.pdf", 1, {{}, 100});
   ASSERT_FALSE(view);
   EXPECT_EQ(view.error().code, ErrorCode::kCrashed);

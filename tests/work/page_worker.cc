@@ -1,5 +1,7 @@
 // The real worker, without the command line around it.
 
+#include "places/places.h"
+
 #include "benchleaf/work/index_library.h"
 
-int main() { return benchleaf::RunWorker(BENCHLEAF_SOURCE_DIR "/config"); }
+int main() { return benchleaf::RunWorker(SourceFolder() / "config"); }

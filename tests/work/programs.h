@@ -3,6 +3,7 @@
 #ifndef BENCHLEAF_TESTS_WORK_PROGRAMS_H_
 #define BENCHLEAF_TESTS_WORK_PROGRAMS_H_
 
+#include "places/places.h"
 #include "work/worker_process.h"
 
 #include <unistd.h>
@@ -14,13 +15,13 @@
 
 namespace benchleaf {
 
-inline const char* FakeWorker() { return BENCHLEAF_BINARY_DIR "/tests/fake_worker"; }
-inline const char* PageWorker() { return BENCHLEAF_BINARY_DIR "/tests/page_worker"; }
+inline std::filesystem::path FakeWorker() { return BuildFolder() / "tests" / "fake_worker"; }
+inline std::filesystem::path PageWorker() { return BuildFolder() / "tests" / "page_worker"; }
 
 inline WorkerCommand Command(const std::filesystem::path& program) {
   WorkerCommand command;
   command.program = program;
-  command.config = BENCHLEAF_SOURCE_DIR "/config";
+  command.config = SourceFolder() / "config";
   return command;
 }
 
