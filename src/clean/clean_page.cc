@@ -76,14 +76,13 @@ Native MeasureNative(const GreyImage& even, double expected_cap) {
 // Whether there are many letters and most of them stand in rows. Such a page has no callouts, and its letters touch
 // without any.
 bool IsPageOfRows(const CleanPage& page) {
-  constexpr double kRowsOfAPageOfText = 0.6;
   constexpr int kFewestLetters = 500;  // a locator whose labels touch leaders has little but its titles
   CleanPage measured;
   measured.frame = page.frame;
   measured.measures = page.measures;
   measured.components = FindComponents(page.ink);
   MeasureText(measured);
-  return measured.measures.glyphs >= kFewestLetters && measured.measures.text_row_share >= kRowsOfAPageOfText;
+  return measured.measures.glyphs >= kFewestLetters && StandsInRows(measured.measures);
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstddef>
 #include <cstdlib>
+#include <utility>
 #include <vector>
 
 namespace benchleaf {
@@ -18,28 +19,60 @@ bool IsGlyphLike(const Component& component, double cap_px) {
          component.ink >= 0.09 * height * height && (bar || component.ink <= 0.62 * width * height);
 }
 
+namespace {
+
+// Letters by the left edges of their boxes.
+std::vector<Box> FromTheLeft(std::vector<Box> letters) {
+  std::sort(letters.begin(), letters.end(), [](const Box& a, const Box& b) { return a.x < b.x; });
+  return letters;
+}
+
+// The letter that follows the one at `index` closely, at the same height and of the same: nothing where none does.
+const Box* Follower(const std::vector<Box>& from_the_left, std::size_t index) {
+  const Box& left = from_the_left[index];
+  const int reach = left.right() + left.height;
+  // A drawing's skew lets the second stand a little higher or lower.
+  const int uneven = std::max(1, left.height / 8);
+  for (std::size_t i = index + 1; i < from_the_left.size() && from_the_left[i].x <= reach; ++i) {
+    const Box& right = from_the_left[i];
+    if (right.x >= left.right() && std::abs(right.height - left.height) <= uneven &&
+        std::abs(right.bottom() - left.bottom()) <= 2 * uneven) {
+      return &right;
+    }
+  }
+  return nullptr;
+}
+
+}  // namespace
+
 double EstimateCapHeight(const Components& components, double expected_px) {
   constexpr double kSpread = 0.45;  // of the logarithm: 24 px may well be 15 or 38
   constexpr int kFewest = 15;
-  std::vector<double> weight(static_cast<std::size_t>(4 * expected_px) + 4, 0.0);
-  int letters = 0;
+  std::vector<Box> letters;
+  const double highest = 4 * expected_px + 3;
   for (const Component& component : components.items) {
-    const auto height = static_cast<std::size_t>(component.box.height);
     // Narrow letters and broken strokes say little of the height; letters proper are wider than a third of it.
-    if (height + 1 >= weight.size() || component.box.width * 3 < component.box.height ||
-        !IsGlyphLike(component, component.box.height) || component.box.height < 0.35 * expected_px) {
-      continue;
+    if (component.box.height < highest && component.box.height >= 0.35 * expected_px &&
+        component.box.width * 3 >= component.box.height && IsGlyphLike(component, component.box.height)) {
+      letters.push_back(component.box);
     }
-    ++letters;
-    const double distance = std::log(component.box.height / expected_px) / kSpread;
-    const double vote = component.box.height * std::exp(-distance * distance / 2);
+  }
+  if (letters.size() < kFewest) {
+    return expected_px;
+  }
+  letters = FromTheLeft(std::move(letters));
+  std::vector<double> weight(static_cast<std::size_t>(highest) + 2, 0.0);
+  for (std::size_t i = 0; i < letters.size(); ++i) {
+    // Letters stand beside letters, dust by itself.
+    constexpr double kAlone = 0.2;
+    const auto height = static_cast<std::size_t>(letters[i].height);
+    const double distance = std::log(letters[i].height / expected_px) / kSpread;
+    const double vote =
+        letters[i].height * std::exp(-distance * distance / 2) * (Follower(letters, i) != nullptr ? 1 : kAlone);
     weight[height] += vote;
     // Skew, blur and thresholds move a height by a pixel either way.
     weight[height - 1] += vote / 2;
     weight[height + 1] += vote / 2;
-  }
-  if (letters < kFewest) {
-    return expected_px;
   }
   return static_cast<double>(std::max_element(weight.begin(), weight.end()) - weight.begin());
 }
@@ -61,25 +94,16 @@ double ContradictingHeight(const Components& components, double expected_px) {
       letters.push_back(component.box);
     }
   }
-  std::sort(letters.begin(), letters.end(), [](const Box& a, const Box& b) { return a.x < b.x; });
+  letters = FromTheLeft(std::move(letters));
   std::vector<int> pairs(kHighest + 2, 0);
   int count = 0;
   int fitting = 0;
   for (std::size_t i = 0; i < letters.size(); ++i) {
-    const Box& left = letters[i];
-    const int reach = left.right() + left.height;
-    for (std::size_t j = i + 1; j < letters.size() && letters[j].x <= reach; ++j) {
-      const Box& right = letters[j];
-      // A drawing's skew lets the second stand a little higher or lower.
-      const int uneven = std::max(1, left.height / 8);
-      if (right.x >= left.right() && std::abs(right.height - left.height) <= uneven &&
-          std::abs(right.bottom() - left.bottom()) <= 2 * uneven) {
-        // Tall letters are not dust.
-        pairs[static_cast<std::size_t>(left.height)] += left.height;
-        ++count;
-        fitting += as_expected(left.height) ? 1 : 0;
-        break;
-      }
+    if (Follower(letters, i) != nullptr) {
+      // Tall letters are not dust.
+      pairs[static_cast<std::size_t>(letters[i].height)] += letters[i].height;
+      ++count;
+      fitting += as_expected(letters[i].height) ? 1 : 0;
     }
   }
   if (count < kFewestPairs || fitting >= kFew * count) {

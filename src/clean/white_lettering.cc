@@ -9,14 +9,16 @@
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
+#include <utility>
 #include <vector>
 
 namespace benchleaf {
 namespace {
 
-// The levels of the label's ground and of its lightest letters.
+// The levels of the label's ground and of its lightest letters, and the one that half of it is darker than.
 struct Levels {
   int black = 0;
+  int middle = 0;
   int white = 255;
 };
 
@@ -27,12 +29,11 @@ Levels LevelsOf(const GreyImage& label) {
     std::nth_element(levels.begin(), place, levels.end());
     return int{*place};
   };
-  return {at(0.3), at(0.98)};
+  return {at(0.3), at(0.5), at(0.98)};
 }
 
 // The label black on white. Its soft edge would be a frame round the letters, `edge` px wide.
-GreyImage Inverted(GreyImage label, int edge) {
-  const Levels levels = LevelsOf(label);
+GreyImage Inverted(GreyImage label, const Levels& levels, int edge) {
   for (std::uint8_t& pixel : label.pixels) {
     const int share = (pixel - levels.black) * 255 / std::max(1, levels.white - levels.black);
     pixel = static_cast<std::uint8_t>(255 - std::clamp(share, 0, 255));
@@ -73,7 +74,13 @@ void TurnWhiteLettering(double cap_px, GreyImage& level, InkImage& ink) {
         4 * solid.ink < box.width * box.height) {
       continue;
     }
-    const GreyImage label = Inverted(Crop(level, box), edge);
+    GreyImage solid_grey = Crop(level, box);
+    const Levels levels = LevelsOf(solid_grey);
+    // In a coarse scan, bands of a resistor and black letters within a frame run together.
+    if (levels.middle >= kInkBelow) {
+      continue;
+    }
+    const GreyImage label = Inverted(std::move(solid_grey), levels, edge);
     const InkImage letters = Thresholded(label, kInkBelow);
     if (!HoldsLetters(letters, cap_px)) {
       continue;

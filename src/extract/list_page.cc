@@ -152,8 +152,7 @@ void NameTogether(std::vector<TableRows>& page, const Rules::Tables& tables) {
 }  // namespace
 
 bool IsScattered(const PageMeasures& measures) {
-  constexpr double kRowsOfALetteredDrawing = 0.5;
-  return measures.glyphs > 0 && measures.text_row_share < kRowsOfALetteredDrawing;
+  return measures.glyphs > 0 && !StandsInRows(measures);
 }
 
 std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::Tables& tables, std::string& assembly) {

@@ -102,7 +102,7 @@ KindScores ScoresOfShape(const PageShape& shape, const PageMeasures& measures) {
   }
   // Running text alone tells little: words that name another kind must be able to outweigh it.
   if (!listed && prose > 0.55 && shape.words > 60) {
-    Of(scores, PageKind::kText) += 1.3 + (measures.text_row_share > 0.6 ? 0.6 : 0);
+    Of(scores, PageKind::kText) += 1.3 + (StandsInRows(measures) ? 0.6 : 0);
   }
   if (!listed && shape.words <= 50 && prose > 0.5 && designators < 0.1) {
     Of(scores, PageKind::kCover) += shape.large_lettering ? 2 : 0.5;

@@ -55,11 +55,6 @@ std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int t
   return words;
 }
 
-bool IsPageOfText(const CleanPage& page) {
-  constexpr double kRowsOfAPageOfText = 0.6;
-  return page.measures.text_row_share >= kRowsOfAPageOfText;
-}
-
 // A letter or figure by itself where such are met: on pages of rows (quantities, sections, voltages) and at a page's
 // head and foot (its number). On drawings they are scraps of symbols, and the numbers of pins.
 bool IsLoneCharacter(const CleanPage& page, const TextString& string) {
@@ -67,7 +62,7 @@ bool IsLoneCharacter(const CleanPage& page, const TextString& string) {
   const double cap = page.measures.cap_height_px;
   const double height = page.frame.level_height;
   const bool placed =
-      IsPageOfText(page) || string.box.bottom() < kMargin * height || string.box.y > (1 - kMargin) * height;
+      StandsInRows(page.measures) || string.box.bottom() < kMargin * height || string.box.y > (1 - kMargin) * height;
   return placed && string.letters == 1 && string.box.height >= 0.7 * cap && string.box.height <= 1.4 * cap &&
          string.box.width <= 1.2 * cap;
 }
@@ -190,10 +185,11 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
   std::vector<bool> in_phrase(page.components.items.size(), false);
   for (const TextString& phrase : FindStrings(page, kPhraseGaps)) {
     const bool long_row = phrase.members.size() >= kPhraseLetters;
-    if (page.steps.phrases && (long_row || (IsPageOfText(page) && IsSpacedOut(phrase, alone)))) {
+    if (page.steps.phrases && (long_row || (StandsInRows(page.measures) && IsSpacedOut(phrase, alone)))) {
       add(ReadOne(page, phrase, 0, reader));
+      // On a drawing, what stands in a row need not belong together: a value, a designator, the end of a wire.
       for (const std::size_t member : phrase.members) {
-        in_phrase[member] = true;
+        in_phrase[member] = StandsInRows(page.measures);
       }
     }
   }
