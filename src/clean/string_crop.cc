@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
+#include <cstdint>
 #include <utility>
 #include <vector>
 
@@ -62,6 +64,20 @@ bool IsSpeck(const Component& component, double cap) {
   return component.box.width < 0.5 * cap && component.box.height < 0.5 * cap && component.ink >= 4;
 }
 
+// Pages that were enlarged more than so have strokes of one pixel or two of the scan, which enlarging blurs.
+constexpr double kCoarseFrom = 2;
+
+// Takes back some of the blur: half of what a pixel differs from its neighbourhood is added to it. At 75 dpi drawings
+// and locators read .59 of their designators for .51 (bench_traits --trait jpeg-75).
+void Sharpen(GreyImage& crop) {
+  constexpr int kRadius = 3;
+  const GreyImage soft = Blurred(GreyImage(crop), kRadius);
+  for (std::size_t i = 0; i < crop.pixels.size(); ++i) {
+    const int level = crop.pixels[i] + (crop.pixels[i] - soft.pixels[i]) / 2;
+    crop.pixels[i] = static_cast<std::uint8_t>(std::clamp(level, 0, 255));
+  }
+}
+
 // Makes the string's darkest ink black and what is half-way to it darker still: blurred thin strokes read better so.
 void StretchContrast(GreyImage& crop) {
   constexpr double kGain = 1.4;
@@ -110,6 +126,9 @@ StringCrop CutString(const CleanPage& page, const TextString& string, int turn, 
         cut.row(y)[x] = 255;
       }
     }
+  }
+  if (page.frame.scale > kCoarseFrom) {
+    Sharpen(cut);
   }
   if (page.steps.contrast) {
     StretchContrast(cut);

@@ -27,6 +27,7 @@ constexpr std::array kNames = {
     NamedTrait{PageTrait::kFalse600Dpi, "false-600-dpi"},
     NamedTrait{PageTrait::kJpeg150, "jpeg-150"},
     NamedTrait{PageTrait::kJpeg100, "jpeg-100"},
+    NamedTrait{PageTrait::kJpeg75, "jpeg-75"},
     NamedTrait{PageTrait::kPunchHoles, "punch-holes"},
     NamedTrait{PageTrait::kCurledEdges, "curled-edges"},
     NamedTrait{PageTrait::kBlackBorder, "black-border"},
@@ -105,6 +106,8 @@ ScannedPage ScanWithTrait(const MadePage& page, Grade grade, PageTrait trait, st
       return DegradeMade(page, grade, seed, {.dpi = 150, .jpeg_quality = kPoorJpeg});
     case PageTrait::kJpeg100:
       return DegradeMade(page, grade, seed, {.dpi = 100, .jpeg_quality = kPoorJpeg});
+    case PageTrait::kJpeg75:
+      return DegradeMade(page, grade, seed, {.dpi = 75, .jpeg_quality = kPoorJpeg});
     case PageTrait::kPunchHoles:
       return DegradeMade(WithPunchHoles(page), grade, seed);
     case PageTrait::kCurledEdges:

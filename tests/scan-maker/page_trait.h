@@ -22,6 +22,7 @@ enum class PageTrait {
   kFalse600Dpi,  // claims 600 dpi
   kJpeg150,      // 150-dpi JPEG, quality 35
   kJpeg100,      // 100-dpi JPEG, quality 35
+  kJpeg75,       // 75-dpi JPEG: as small as the lettering of a reduced drawing is at 100 dpi
   kPunchHoles,   // see page_surroundings.h
   kCurledEdges,
   kBlackBorder,
