@@ -4,9 +4,11 @@
 
 #include "benchleaf/extract/extract.h"
 
-#include <algorithm>
 #include <cstddef>
+#include <map>
 #include <sstream>
+#include <string>
+#include <utility>
 
 namespace benchleaf {
 namespace {
@@ -37,22 +39,24 @@ std::string SameAs(const std::string& description, const Rules::Tables& tables) 
 
 // Gives rows that are the same as another what that one says.
 void FollowSameAs(std::vector<Entry>& entries, const Rules::Tables& tables) {
+  std::map<std::pair<std::string, std::string>, const Entry*> first;  // by designator and assembly
+  for (const Entry& entry : entries) {
+    first.try_emplace({entry.designator, entry.assembly}, &entry);
+  }
   for (Entry& entry : entries) {
     const std::string other = SameAs(entry.description, tables);
     if (other.empty() || other == entry.designator) {
       continue;
     }
-    const auto found = std::find_if(entries.begin(), entries.end(), [&](const Entry& candidate) {
-      return candidate.designator == other && candidate.assembly == entry.assembly;
-    });
-    if (found == entries.end()) {
+    const auto found = first.find({other, entry.assembly});
+    if (found == first.end()) {
       continue;
     }
     if (entry.part_number.empty()) {
-      entry.part_number = found->part_number;
+      entry.part_number = found->second->part_number;
     }
     if (entry.value.empty()) {
-      entry.value = found->value;
+      entry.value = found->second->value;
     }
   }
 }

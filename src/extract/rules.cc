@@ -110,7 +110,7 @@ Done ReadLookAlikes(const std::filesystem::path& path, Rules::Tables& tables) {
     if (!sure) {
       return tl::unexpected<Error>(sure.error());
     }
-    tables.look_alikes[text] = {*fold, *digit, *letter, *sure};
+    tables.look_alikes.Set(text, {*fold, *digit, *letter, *sure});
   }
   return true;
 }
