@@ -64,9 +64,23 @@ void FollowSameAs(std::vector<Entry>& entries, const Rules::Tables& tables) {
 }  // namespace
 
 std::vector<Entry> ExtractEntries(const PageReading& reading, const Rules& rules, ListState& state) {
+  return ExtractEntries(reading, ReadRows(reading, rules), rules, state);
+}
+
+std::vector<Entry> ExtractEntries(const PageReading& reading, const PageRows& page_rows, const Rules& rules,
+                                  ListState& state) {
   const Rules::Tables& tables = rules.tables();
+  // A heading on a page before this one changes what its rows are told by.
+  std::vector<extract::ListPageRow> under_heading;
+  const std::vector<extract::ListPageRow>* rows = page_rows.rows.get();
+  if (state.assembly.empty()) {
+    state.assembly = page_rows.assembly;
+  } else {
+    under_heading = extract::ReadListPage(reading, tables, state.assembly);
+    rows = &under_heading;
+  }
   std::vector<Entry> entries;
-  for (const extract::ListPageRow& row : extract::ReadListPage(reading, tables, state.assembly)) {
+  for (const extract::ListPageRow& row : *rows) {
     Entry entry;
     entry.assembly = row.row.assembly;
     entry.description = row.fields.description;

@@ -87,9 +87,12 @@ void NoteTubeRows(const std::vector<extract::ListPageRow>& rows, extract::PageSe
 }  // namespace
 
 std::vector<Sighting> ExtractSightings(const PageReading& reading, const Rules& rules) {
+  return ExtractSightings(reading, ReadRows(reading, rules), rules);
+}
+
+std::vector<Sighting> ExtractSightings(const PageReading& reading, const PageRows& page_rows, const Rules& rules) {
   const Rules::Tables& tables = rules.tables();
-  std::string no_assembly;
-  const std::vector<extract::ListPageRow> rows = extract::ReadListPage(reading, tables, no_assembly);
+  const std::vector<extract::ListPageRow>& rows = *page_rows.rows;
   const bool list = !rows.empty();
   std::vector<extract::Piece> pieces = extract::PiecesOf(reading);
   const double cap = extract::CapHeight(reading);

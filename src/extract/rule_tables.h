@@ -57,9 +57,10 @@ class LookAlikes {
 
 struct PartPattern {
   std::string name;
-  std::regex pattern;     // of a whole word in capitals
-  bool anywhere = false;  // also outside parts lists
-  double sure = 0;        // 0 to 1
+  std::regex pattern;       // of a whole word in capitals
+  std::size_t figures = 0;  // that every word of the pattern has at least: told at a glance, the pattern takes long
+  bool anywhere = false;    // also outside parts lists
+  double sure = 0;          // 0 to 1
 };
 
 // What a word does in a parts list; see config/list-words.tsv.
