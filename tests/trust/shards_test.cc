@@ -81,15 +81,12 @@ class Shards : public testing::Test {
 };
 
 TEST_F(Shards, MergedAreTheIndexOfOneMachine) {
-  for (const int count : {1, kCount, 40}) {  // of forty most are empty
+  for (const int count : {1, kCount, 12}) {  // of twelve most are empty
     SCOPED_TRACE(count);
-    for (const int shard : {2, 1, 3}) {
-      if (shard <= count) {
-        const ProcessEnd end = IndexShard(shard, count);
-        ASSERT_EQ(end.code, 0) << end.err;
-      }
+    for (int shard = count; shard > 0; --shard) {
+      const ProcessEnd end = IndexShard(shard, count);
+      ASSERT_EQ(end.code, 0) << end.err;
     }
-    for (int shard = 4; shard <= count; ++shard) ASSERT_EQ(IndexShard(shard, count).code, 0);
     const std::string name = "merged" + std::to_string(count);
     const ProcessEnd end = Merge(name, All(count));
     ASSERT_EQ(end.code, 0) << end.err;
@@ -119,10 +116,10 @@ TEST_F(Shards, AreBroughtUpToDateWhenTheLibraryChanges) {
 }
 
 TEST_F(Shards, OneThatWasKilledIsRefusedAndGoesOnWhenRunAgain) {
-  library_.WriteScan("oak/notes.pdf", "pages 1\nwords 1 C1\non 1 any slow 2000\n");
+  library_.WriteScan("oak/notes.pdf", "pages 1\nwords 1 C1\non 1 any slow 1200\n");
   int killed = 0;
   for (int shard = 1; shard <= kCount; ++shard) {
-    killed = IndexShard(shard, kCount, std::chrono::milliseconds(1500)).timed_out ? shard : killed;
+    killed = IndexShard(shard, kCount, std::chrono::milliseconds(900)).timed_out ? shard : killed;
   }
   ASSERT_GT(killed, 0);
   const ProcessEnd refused = Merge("merged", All());
@@ -130,7 +127,10 @@ TEST_F(Shards, OneThatWasKilledIsRefusedAndGoesOnWhenRunAgain) {
   EXPECT_THAT(refused.err, HasSubstr(Folder(killed).string() + ": it is not whole"));
   EXPECT_FALSE(fs::exists(library_.folder() / "merged"));
   EXPECT_EQ(Merge("merged", {Folder(killed).string() + ".unfinished"}).code, 4);
-  ASSERT_EQ(IndexShard(killed).code, 0);
+  for (int shard = 1; shard <= kCount; ++shard) {  // on a busy machine more than one was killed
+    const int code = fs::exists(Folder(shard)) ? 0 : IndexShard(shard).code;
+    ASSERT_EQ(code, 0);
+  }
   ASSERT_EQ(Merge("merged", All()).code, 0);
   EXPECT_EQ(Export(library_.folder() / "merged"), Single(0));
 }
