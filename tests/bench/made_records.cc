@@ -108,16 +108,20 @@ Part MakePart(const std::string& letters, int number, Dice& dice) {
   return part;
 }
 
+// So many parts of all classes, most of them capacitors and resistors.
 std::vector<Part> MakeParts(int count, Dice& dice) {
-  static constexpr std::array<std::pair<std::string_view, int>, 6> kShares = {
-      {{"C", 36}, {"L", 6}, {"R", 46}, {"S", 2}, {"T", 3}, {"V", 7}}};  // in hundredths
+  static constexpr std::array<std::pair<std::string_view, int>, 5> kShares = {
+      {{"C", 36}, {"L", 6}, {"S", 2}, {"T", 3}, {"V", 7}}};  // in hundredths; the rest are resistors
   std::vector<Part> parts;
-  for (const auto& [letters, share] : kShares) {
-    const int of_class = std::max(1, count * share / 100);
+  const auto add = [&](std::string_view letters, int of_class) {
     for (int i = 1; i <= of_class; ++i) {
       parts.push_back(MakePart(std::string(letters), i, dice));
     }
+  };
+  for (const auto& [letters, share] : kShares) {
+    add(letters, std::max(1, count * share / 100));
   }
+  add("R", count - static_cast<int>(parts.size()));
   return parts;
 }
 
@@ -258,15 +262,18 @@ std::string ModelName(std::uint64_t number) {
   return maker + " " + std::to_string(number);
 }
 
+// A manual goes on in parts of ten pages: two drawings and the two lists of what is on them, and text.
+constexpr int kPagesOfAPart = 10;
+constexpr int kRowsOfPage = 40;
+
+int PartsOf(int pages) { return (pages + kPagesOfAPart - 1) / kPagesOfAPart * 2 * kRowsOfPage; }
+
 }  // namespace
 
 PageReading MakeListPage(std::uint64_t seed, int rows) {
   Dice dice(seed);
-  std::vector<Part> parts = MakeParts(rows, dice);
-  while (static_cast<int>(parts.size()) < rows) {
-    parts.push_back(MakePart("R", static_cast<int>(parts.size()) + 1000, dice));
-  }
-  return ListPage(parts.data(), parts.data() + rows, dice);
+  const std::vector<Part> parts = MakeParts(rows, dice);
+  return ListPage(parts.data(), parts.data() + parts.size(), dice);
 }
 
 PageReading MakeDrawing(std::uint64_t seed, int count) {
@@ -275,8 +282,21 @@ PageReading MakeDrawing(std::uint64_t seed, int count) {
   return Drawing(parts.data(), parts.data() + parts.size(), dice);
 }
 
+MadeTerms MakeTerms(std::uint64_t number, int pages) {
+  Dice dice(number);
+  MadeTerms terms;
+  terms.set = ModelName(number);
+  for (const Part& part : MakeParts(PartsOf(pages), dice)) {
+    terms.designators.push_back(part.designator);
+    terms.part_numbers.push_back(part.number);
+    if (part.designator.front() == 'V') {
+      terms.tubes.push_back(part.value);
+    }
+  }
+  return terms;
+}
+
 MadeRecord MakeRecord(std::uint64_t number, int pages) {
-  constexpr std::size_t kRowsOfPage = 40;
   Dice dice(number);
   MadeRecord made;
   made.head.set = ModelName(number);
@@ -284,40 +304,24 @@ MadeRecord MakeRecord(std::uint64_t number, int pages) {
   made.head.model = std::to_string(number);
   made.head.manual = "service manual";
   const std::string file = made.head.set + "/manual.pdf";
-  const int tens = (pages + 9) / 10;
-  const std::size_t of_list = kRowsOfPage * 2 * static_cast<std::size_t>(tens);
-  std::vector<Part> parts = MakeParts(static_cast<int>(of_list) + 12, dice);
-  parts.resize(of_list);
-  const auto share = [&](std::size_t which, std::size_t count) {
-    return std::pair(parts.data() + which * kRowsOfPage % of_list,
-                     parts.data() + std::min(of_list, which * kRowsOfPage % of_list + count));
-  };
+  const std::vector<Part> parts = MakeParts(PartsOf(pages), dice);
   for (int i = 0; i < pages; ++i) {
     PageRecord page;
     page.file = file;
     page.page = i + 1;
     page.content_key = file + ":" + std::to_string(i) + ":made";
-    const int kind = i % 10;
-    const auto which = static_cast<std::size_t>(i / 10 * 2 + (kind & 1));
+    const int kind = i % kPagesOfAPart;
+    const Part* const first = parts.data() + (i / kPagesOfAPart * 2 + (kind & 1)) * kRowsOfPage;
     if (kind < 2) {
-      const auto [first, last] = share(which, kRowsOfPage);
-      page.reading = Drawing(first, last, dice);
+      page.reading = Drawing(first, first + kRowsOfPage, dice);
     } else if (kind < 4) {
-      const auto [first, last] = share(which, kRowsOfPage);
-      page.reading = ListPage(first, last, dice);
+      page.reading = ListPage(first, first + kRowsOfPage, dice);
     } else {
       page.reading = TextPage(parts, dice);
     }
     made.pages.push_back(std::move(page));
   }
   made.head.files.push_back({file, "made-" + std::to_string(number), 0, 1, pages, std::nullopt});
-  for (const Part& part : parts) {
-    made.designators.push_back(part.designator);
-    made.part_numbers.push_back(part.number);
-    if (part.designator.front() == 'V') {
-      made.tubes.push_back(part.value);
-    }
-  }
   return made;
 }
 
