@@ -11,7 +11,9 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <filesystem>
 #include <memory>
+#include <string>
 #include <thread>
 
 namespace benchleaf {
@@ -68,6 +70,11 @@ void SetUpIndex(CLI::App& app, Job& job) {
   command->add_option("--workers", options->workers, "Pages read at the same time (default: one for each core)")
       ->type_name("N")
       ->check(CLI::Range(1, kMostWorkers));
+  command
+      ->add_option("--shard", options->shard,
+                   "Only the sets of this shard, as 3/8: `merge` makes one index of all eight\n"
+                   "(default of --db then: .benchleaf-shards/3-of-8 in the library)")
+      ->type_name("I/N");
   command->add_flag("--read-again", options->read_again, "Read every page again, also those that are in the index");
   CLI::Option* quiet = command->add_flag("-q,--quiet", options->quiet, "Tell of problems only");
   command->add_flag("-v,--verbose", options->verbose, "Tell of each page")->excludes(quiet);
@@ -76,7 +83,8 @@ void SetUpIndex(CLI::App& app, Job& job) {
   command->footer(
       "A run that was stopped goes on where it was when it is started again.\n\n"
       "Example:\n"
-      "  benchleaf index ~/manuals");
+      "  benchleaf index ~/manuals\n"
+      "  benchleaf index ~/manuals --shard 3/8");
   command->callback([options, &job] { job = [options](const Streams& s) { return RunIndex(*options, s); }; });
 }
 
@@ -85,6 +93,15 @@ ExitCode RunIndex(const IndexCommandOptions& options, const Streams& streams) {
   index.library = options.places.library;
   index.database = options.places.DatabaseFolder();
   index.config = options.places.ConfigFolder();
+  if (!options.shard.empty()) {
+    const auto shard = ParseShardPlace(options.shard);
+    if (!shard) return Stop(streams, shard.error());
+    index.shard = *shard;
+    if (options.places.database.empty()) {
+      index.database = std::filesystem::path(options.places.library) / ".benchleaf-shards" /
+                       (std::to_string(shard->number) + "-of-" + std::to_string(shard->count));
+    }
+  }
   index.program = ProgramPath();
   index.workers = options.workers;
   index.read_again = options.read_again;

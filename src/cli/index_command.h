@@ -8,11 +8,14 @@
 
 #include "benchleaf/work/index_library.h"
 
+#include <string>
+
 namespace benchleaf {
 
 struct IndexCommandOptions {
   PlaceOptions places;
   int workers = 1;
+  std::string shard;
   bool read_again = false;
   bool quiet = false;
   bool verbose = false;

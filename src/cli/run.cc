@@ -6,6 +6,7 @@
 #include "cli/gaps_command.h"
 #include "cli/index_command.h"
 #include "cli/lineup_command.h"
+#include "cli/merge_command.h"
 #include "cli/parts_command.h"
 #include "cli/picture_command.h"
 #include "cli/replace_command.h"
@@ -44,6 +45,7 @@ void SetUp(CLI::App& app, Job& job) {
   SetUpPicture(app, job);
   SetUpBinder(app, job);
   SetUpExport(app, job);
+  SetUpMerge(app, job);
   SetUpWorker(app, job);
   app.footer(
       "`benchleaf COMMAND --help` tells more of a command.\n\n"

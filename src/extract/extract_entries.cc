@@ -4,9 +4,11 @@
 
 #include "benchleaf/extract/extract.h"
 
-#include <algorithm>
 #include <cstddef>
+#include <map>
 #include <sstream>
+#include <string>
+#include <utility>
 
 namespace benchleaf {
 namespace {
@@ -37,22 +39,24 @@ std::string SameAs(const std::string& description, const Rules::Tables& tables) 
 
 // Gives rows that are the same as another what that one says.
 void FollowSameAs(std::vector<Entry>& entries, const Rules::Tables& tables) {
+  std::map<std::pair<std::string, std::string>, const Entry*> first;  // by designator and assembly
+  for (const Entry& entry : entries) {
+    first.try_emplace({entry.designator, entry.assembly}, &entry);
+  }
   for (Entry& entry : entries) {
     const std::string other = SameAs(entry.description, tables);
     if (other.empty() || other == entry.designator) {
       continue;
     }
-    const auto found = std::find_if(entries.begin(), entries.end(), [&](const Entry& candidate) {
-      return candidate.designator == other && candidate.assembly == entry.assembly;
-    });
-    if (found == entries.end()) {
+    const auto found = first.find({other, entry.assembly});
+    if (found == first.end()) {
       continue;
     }
     if (entry.part_number.empty()) {
-      entry.part_number = found->part_number;
+      entry.part_number = found->second->part_number;
     }
     if (entry.value.empty()) {
-      entry.value = found->value;
+      entry.value = found->second->value;
     }
   }
 }
@@ -60,9 +64,23 @@ void FollowSameAs(std::vector<Entry>& entries, const Rules::Tables& tables) {
 }  // namespace
 
 std::vector<Entry> ExtractEntries(const PageReading& reading, const Rules& rules, ListState& state) {
+  return ExtractEntries(reading, ReadRows(reading, rules), rules, state);
+}
+
+std::vector<Entry> ExtractEntries(const PageReading& reading, const PageRows& page_rows, const Rules& rules,
+                                  ListState& state) {
   const Rules::Tables& tables = rules.tables();
+  // A heading on a page before this one changes what its rows are told by.
+  std::vector<extract::ListPageRow> under_heading;
+  const std::vector<extract::ListPageRow>* rows = page_rows.rows.get();
+  if (state.assembly.empty()) {
+    state.assembly = page_rows.assembly;
+  } else {
+    under_heading = extract::ReadListPage(reading, tables, state.assembly);
+    rows = &under_heading;
+  }
   std::vector<Entry> entries;
-  for (const extract::ListPageRow& row : extract::ReadListPage(reading, tables, state.assembly)) {
+  for (const extract::ListPageRow& row : *rows) {
     Entry entry;
     entry.assembly = row.row.assembly;
     entry.description = row.fields.description;

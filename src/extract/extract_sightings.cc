@@ -48,20 +48,28 @@ std::vector<PageTerm> TermsOfRows(const std::vector<extract::ListPageRow>& rows)
   return terms;
 }
 
-bool CoveredBy(const PageTerm& term, const std::vector<PageTerm>& rows) {
-  return std::any_of(rows.begin(), rows.end(),
-                     [&](const PageTerm& row) { return OverlapOfSmaller(row.box, term.box) > 0.5; });
+extract::Places BoxesOf(const std::vector<PageTerm>& terms, int bottom) {
+  extract::Places places(bottom, terms.size());
+  for (const PageTerm& term : terms) {
+    places.Add(term.box);
+  }
+  return places;
+}
+
+extract::Places BoxesOf(const std::vector<extract::ListPageRow>& rows, int bottom) {
+  extract::Places places(bottom, rows.size());
+  for (const extract::ListPageRow& row : rows) {
+    places.Add(row.row.box);
+  }
+  return places;
 }
 
 // Whether a list's word that has a designator's form but names no row is believed. Badly read descriptions are full of
 // such words, so within a row the words before it must speak of a part (SAME AS R4), or it must be read surely.
-bool IsBelieved(const PageTerm& term, const std::vector<extract::ListPageRow>& rows) {
+bool IsBelieved(const PageTerm& term, bool in_row) {
   if (term.term.kind != TermKind::kDesignator || term.mentioned) {
     return true;
   }
-  const bool in_row = std::any_of(rows.begin(), rows.end(), [&](const extract::ListPageRow& row) {
-    return OverlapOfSmaller(row.row.box, term.box) > 0.5;
-  });
   constexpr double kSure = 0.85;
   constexpr double kFairlySure = 0.45;
   return term.confidence >= (in_row ? kSure : kFairlySure);
@@ -71,26 +79,20 @@ bool IsBelieved(const PageTerm& term, const std::vector<extract::ListPageRow>& r
 void NoteTubeRows(const std::vector<extract::ListPageRow>& rows, extract::PageSense& sense) {
   for (const extract::ListPageRow& row : rows) {
     if (!row.row.designators.empty() && row.row.designators.front().letters == "V") {
-      sense.tube_designators.push_back(row.row.box);
+      sense.tube_designators.Add(row.row.box);
     }
   }
-}
-
-std::string AssemblyAt(const Box& box, const std::vector<extract::ListPageRow>& rows) {
-  for (const extract::ListPageRow& row : rows) {
-    if (OverlapOfSmaller(row.row.box, box) > 0.5) {
-      return row.row.assembly;
-    }
-  }
-  return {};
 }
 
 }  // namespace
 
 std::vector<Sighting> ExtractSightings(const PageReading& reading, const Rules& rules) {
+  return ExtractSightings(reading, ReadRows(reading, rules), rules);
+}
+
+std::vector<Sighting> ExtractSightings(const PageReading& reading, const PageRows& page_rows, const Rules& rules) {
   const Rules::Tables& tables = rules.tables();
-  std::string no_assembly;
-  const std::vector<extract::ListPageRow> rows = extract::ReadListPage(reading, tables, no_assembly);
+  const std::vector<extract::ListPageRow>& rows = *page_rows.rows;
   const bool list = !rows.empty();
   std::vector<extract::Piece> pieces = extract::PiecesOf(reading);
   const double cap = extract::CapHeight(reading);
@@ -101,6 +103,9 @@ std::vector<Sighting> ExtractSightings(const PageReading& reading, const Rules& 
   NoteTubeRows(rows, sense);
 
   const std::vector<PageTerm> row_terms = TermsOfRows(rows);
+  const int bottom = extract::BottomOf(pieces);
+  const extract::Places row_term_places = BoxesOf(row_terms, bottom);
+  const extract::Places row_places = BoxesOf(rows, bottom);
   std::vector<extract::Piece> upright;
   std::vector<PageTerm> terms;
   for (extract::Piece& piece : pieces) {
@@ -113,8 +118,9 @@ std::vector<Sighting> ExtractSightings(const PageReading& reading, const Rules& 
     }
   }
   for (PageTerm& term : extract::TermsOfLines(extract::JoinLines(std::move(upright)), sense, tables)) {
-    if (!CoveredBy(term, row_terms) && (!list || IsBelieved(term, rows))) {
-      term.assembly = list ? AssemblyAt(term.box, rows) : std::string();
+    const auto row = row_places.FirstOn(term.box);
+    if (!row_term_places.FirstOn(term.box) && (!list || IsBelieved(term, row.has_value()))) {
+      term.assembly = row ? rows[*row].row.assembly : std::string();
       terms.push_back(std::move(term));
     }
   }

@@ -10,13 +10,17 @@
 #include "extract/row_naming.h"
 #include "extract/run_together.h"
 
+#include "benchleaf/extract/extract.h"
+
 #include <algorithm>
 #include <cstddef>
 #include <iterator>
+#include <memory>
 #include <optional>
 #include <utility>
 
-namespace benchleaf::extract {
+namespace benchleaf {
+namespace extract {
 namespace {
 
 // A word of a description: letters, not a designator or value.
@@ -190,4 +194,13 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
   return rows;
 }
 
-}  // namespace benchleaf::extract
+}  // namespace extract
+
+PageRows ReadRows(const PageReading& reading, const Rules& rules) {
+  PageRows read;
+  read.rows = std::make_shared<const std::vector<extract::ListPageRow>>(
+      extract::ReadListPage(reading, rules.tables(), read.assembly));
+  return read;
+}
+
+}  // namespace benchleaf

@@ -34,6 +34,7 @@ class RowBuilder {
 
  private:
   void Take(const Line& line) {
+    line_has_part_ = HasPartNumber(line.pieces);
     const std::vector<std::string> words = WordsOf(line.pieces);
     if (IsColumnTitles(words, tables_)) {
       NoteColumns(line);
@@ -65,9 +66,7 @@ class RowBuilder {
 
   // Whether a line that begins with numbers alone is a new row whose letter was lost: it has a part number, as the row
   // above has.
-  bool IsRowOfItsOwn(const Line& line) const {
-    return !result_.rows.empty() && HasPartNumber(line.pieces) && RowHasPartNumber(result_.rows.back());
-  }
+  bool IsRowOfItsOwn() const { return !result_.rows.empty() && line_has_part_ && row_has_part_; }
 
   RowAbove Above(const Line& line) const {
     RowAbove above;
@@ -76,7 +75,7 @@ class RowBuilder {
       above.last = last;
       above.goes_on = open_ && Near(line);
       above.wants_more = wants_more_;
-      above.own_row = IsRowOfItsOwn(line);
+      above.own_row = IsRowOfItsOwn();
     }
     return above;
   }
@@ -94,7 +93,7 @@ class RowBuilder {
   bool GoesOn(const Line& line, const DesignatorCell& cell) {
     const bool alone = cell.count == line.pieces.size();
     const bool only_numbers = IsDigit(Trimmed(line.pieces[cell.from].text).front());
-    if (result_.rows.empty() || !open_ || !Near(line) || IsRowOfItsOwn(line) ||
+    if (result_.rows.empty() || !open_ || !Near(line) || IsRowOfItsOwn() ||
         !(wants_more_ || (alone && only_numbers) || (only_numbers && LastDesignator() != nullptr))) {
       return false;
     }
@@ -132,7 +131,7 @@ class RowBuilder {
     if (cell.designators.size() == 1 && first.letters == "A" && AssemblyHeading(words, tables_)) {
       assembly_ = first.Text();
     }
-    result_.rows.push_back(std::move(row));
+    Begin(std::move(row));
     AddLine(result_.rows.back(), line, cell.from, cell.count);
     NoteEnd(line.pieces[cell.from + cell.count - 1]);
     open_ = true;
@@ -202,7 +201,7 @@ class RowBuilder {
           row.designator_box = Union(row.designator_box, line.pieces[at + count].box);
           ++count;
         }
-        result_.rows.push_back(std::move(row));
+        Begin(std::move(row));
         AddLine(result_.rows.back(), line, at, count);
         wants_more_ = false;
         wants_range_ = false;
@@ -214,8 +213,6 @@ class RowBuilder {
   }
 
   void TakeWithoutDesignator(const Line& line) {
-    const bool has_part = HasPartNumber(line.pieces);
-    const bool row_has_part = !result_.rows.empty() && RowHasPartNumber(result_.rows.back());
     const bool in_column = table_.order == ColumnOrder::kNoDesignator ||
                            line.pieces.front().box.x >= cells_.description_left() - 1.5 * cap_ ||
                            table_.order == ColumnOrder::kDesignatorLast;
@@ -225,15 +222,15 @@ class RowBuilder {
       return;
     }
     if (open_ && Near(line) && in_column &&
-        !(has_part && (row_has_part || table_.order == ColumnOrder::kNoDesignator))) {
+        !(line_has_part_ && (row_has_part_ || table_.order == ColumnOrder::kNoDesignator))) {
       AddLine(result_.rows.back(), line, line.pieces.size(), 0);
       return;
     }
-    if (has_part && line.pieces.size() > 1) {
+    if (line_has_part_ && line.pieces.size() > 1) {
       ListRow row;
       row.assembly = assembly_;
       row.title = title_;
-      result_.rows.push_back(std::move(row));
+      Begin(std::move(row));
       AddLine(result_.rows.back(), line, line.pieces.size(), 0);
       open_ = true;
       wants_more_ = false;
@@ -258,7 +255,12 @@ class RowBuilder {
            std::any_of(result_.rows.back().lines.front().begin(), result_.rows.back().lines.front().end(), has_small);
   }
 
-  // Puts the line's pieces, but for the designators', into the row.
+  void Begin(ListRow row) {
+    result_.rows.push_back(std::move(row));
+    row_has_part_ = false;
+  }
+
+  // Puts the line's pieces, but for the designators', into the row, which is the last.
   void AddLine(ListRow& row, const Line& line, std::size_t from, std::size_t count) {
     std::vector<Piece> rest;
     for (std::size_t i = 0; i < line.pieces.size(); ++i) {
@@ -271,6 +273,7 @@ class RowBuilder {
         rest.push_back(line.pieces[i]);
       }
     }
+    row_has_part_ = row_has_part_ || HasPartNumber(rest);
     row.lines.push_back(std::move(rest));
     last_bottom_ = line.box.bottom();
   }
@@ -295,10 +298,6 @@ class RowBuilder {
     });
   }
 
-  bool RowHasPartNumber(const ListRow& row) const {
-    return std::any_of(row.lines.begin(), row.lines.end(), [&](const auto& line) { return HasPartNumber(line); });
-  }
-
   const ListTable& table_;
   const double cap_;
   const Rules::Tables& tables_;
@@ -307,9 +306,11 @@ class RowBuilder {
   std::string title_;  // of the group of rows
   TableRows result_;
   int last_bottom_ = 0;
-  bool open_ = false;         // the last row may go on below
-  bool wants_more_ = false;   // its designators end in a comma or dash
-  bool wants_range_ = false;  // in a dash
+  bool line_has_part_ = false;  // the line in hand holds a part number
+  bool row_has_part_ = false;   // and so do the last row's
+  bool open_ = false;           // the last row may go on below
+  bool wants_more_ = false;     // its designators end in a comma or dash
+  bool wants_range_ = false;    // in a dash
 };
 
 }  // namespace

@@ -9,11 +9,6 @@
 namespace benchleaf {
 namespace extract {
 
-LookAlike LookAlikeOf(const std::string& character, const Rules::Tables& tables) {
-  const auto found = tables.look_alikes.find(character);
-  return found == tables.look_alikes.end() ? LookAlike{} : found->second;
-}
-
 std::string Folded(std::string_view text, const Rules::Tables& tables) {
   // Capitals first: a person types 6bq7 for 6BQ7, and both must fold alike.
   const std::string upper = Upper(text);

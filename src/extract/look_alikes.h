@@ -13,7 +13,9 @@
 namespace benchleaf::extract {
 
 // What the tables say of a UTF-8 character; all zero for one they do not name.
-LookAlike LookAlikeOf(const std::string& character, const Rules::Tables& tables);
+inline LookAlike LookAlikeOf(std::string_view character, const Rules::Tables& tables) {
+  return tables.look_alikes.Of(character);
+}
 
 // See FoldLookAlikes in benchleaf/extract/extract.h.
 std::string Folded(std::string_view text, const Rules::Tables& tables);

@@ -6,9 +6,6 @@
 #include <algorithm>
 #include <array>
 #include <cstddef>
-#include <numeric>
-#include <string>
-#include <vector>
 
 namespace benchleaf::extract {
 namespace {
@@ -27,63 +24,105 @@ constexpr double kAdded = 2.2;
 constexpr double kSpeckAdded = 0.7;
 
 // Pairs that blurred or broken print makes alike, beyond those that have one outline.
+constexpr std::array<std::string_view, 28> kPairs = {"06", "08", "09", "14", "17", "27", "35", "38", "39", "49",
+                                                     "56", "58", "68", "89", "BR", "KR", "CG", "CO", "CL", "EF",
+                                                     "VY", "IT", "IL", "LT", "OQ", "HR", "TY", "GO"};
+
+// Every two characters of a word are compared, so the pairs lie in a table.
+constexpr std::size_t kCharacters = 128;
+constexpr auto kPrintedAlikeTable = [] {
+  std::array<std::array<bool, kCharacters>, kCharacters> table{};
+  for (const std::string_view pair : kPairs) {
+    const auto one = static_cast<std::size_t>(pair[0]);
+    const auto other = static_cast<std::size_t>(pair[1]);
+    table[one][other] = true;
+    table[other][one] = true;
+  }
+  return table;
+}();
+
 bool ArePrintedAlike(char a, char b) {
-  constexpr std::array<std::string_view, 28> kPairs = {"06", "08", "09", "14", "17", "27", "35", "38", "39", "49",
-                                                       "56", "58", "68", "89", "BR", "KR", "CG", "CO", "CL", "EF",
-                                                       "VY", "IT", "IL", "LT", "OQ", "HR", "TY", "GO"};
-  const std::array<char, 2> pair = {std::min(a, b), std::max(a, b)};
-  return std::find(kPairs.begin(), kPairs.end(), std::string_view(pair.data(), pair.size())) != kPairs.end();
+  const std::size_t one = static_cast<unsigned char>(a);
+  const std::size_t other = static_cast<unsigned char>(b);
+  return one < kCharacters && other < kCharacters && kPrintedAlikeTable[one][other];
 }
 
-double ChangeCost(const std::string& read, char meant, const Rules::Tables& tables) {
-  const std::string right(1, meant);
-  if (read == right) {
+double ChangeCost(std::string_view read, char meant, const Rules::Tables& tables) {
+  const bool single = read.size() == 1;
+  if (single && read.front() == meant) {
     return 0;
   }
-  if (Upper(read) == right) {
+  if (single && ToUpper(read.front()) == meant) {
     return kSmallLetter;
   }
   const LookAlike seen = LookAlikeOf(read, tables);
-  const LookAlike wanted = LookAlikeOf(right, tables);
+  const LookAlike wanted = LookAlikeOf(std::string_view(&meant, 1), tables);
   if (seen.fold != 0 && seen.fold == wanted.fold) {
     return seen.sure && wanted.sure ? kEveryday : kLookAlike;
   }
-  return read.size() == 1 && ArePrintedAlike(ToUpper(read.front()), meant) ? kPrintedAlike : kOther;
+  return single && ArePrintedAlike(ToUpper(read.front()), meant) ? kPrintedAlike : kOther;
 }
 
-double AddedCost(const std::string& character) {
+double AddedCost(std::string_view character) {
   return character.size() > 1 || !IsAlnum(character.front()) ? kSpeckAdded : kAdded;
 }
 
 }  // namespace
 
-double MisreadingCost(std::string_view read, std::string_view meant, const Rules::Tables& tables) {
-  const std::vector<std::string> characters = Characters(read);
-  if (characters.size() > kLongest || meant.size() > kLongest) {
+double MisreadingCost(std::string_view read, std::string_view meant, const Rules::Tables& tables, double enough) {
+  if (meant.size() > kLongest) {
     return kNever;
+  }
+  // Cut first: texts with too many characters have no cost, however soon it is enough.
+  std::array<std::string_view, kLongest> characters;
+  std::size_t count = 0;
+  std::size_t letters = 0;  // and figures
+  for (std::size_t at = 0; at < read.size(); ++count) {
+    if (count == kLongest) {
+      return kNever;
+    }
+    const std::string_view character = read.substr(at, CharacterLength(read, at));
+    characters.at(count) = character;
+    letters += AddedCost(character) == kAdded ? 1U : 0U;
+    at += character.size();
+  }
+  // What the lengths alone cost.
+  const double too_few = count < meant.size() ? kLost * static_cast<double>(meant.size() - count) : 0;
+  const double too_many = letters > meant.size() ? kAdded * static_cast<double>(letters - meant.size()) : 0;
+  if (std::max(too_few, too_many) >= enough) {
+    return std::max(too_few, too_many);
   }
   std::array<double, kLongest + 1> row{};
   for (std::size_t j = 1; j <= meant.size(); ++j) {
     row[j] = row[j - 1] + kLost;
   }
-  for (const std::string& character : characters) {
-    const double added = AddedCost(character);
+  for (std::size_t i = 0; i < count; ++i) {
+    const double added = AddedCost(characters[i]);
     double corner = row[0];
     row[0] += added;
+    double least = row[0];
     for (std::size_t j = 1; j <= meant.size(); ++j) {
-      const double changed = corner + ChangeCost(character, meant[j - 1], tables);
+      const double changed = corner + ChangeCost(characters[i], meant[j - 1], tables);
       corner = row[j];
       row[j] = std::min({row[j] + added, row[j - 1] + kLost, changed});
+      least = std::min(least, row[j]);
+    }
+    if (least >= enough) {
+      return least;
     }
   }
   return row[meant.size()];
 }
 
 bool MayHold(std::string_view read, char meant, const Rules::Tables& tables) {
-  const std::vector<std::string> characters = Characters(read);
-  return std::any_of(characters.begin(), characters.end(), [&](const std::string& character) {
-    return ChangeCost(character, meant, tables) <= kPrintedAlike;
-  });
+  for (std::size_t at = 0; at < read.size();) {
+    const std::string_view character = read.substr(at, CharacterLength(read, at));
+    if (ChangeCost(character, meant, tables) <= kPrintedAlike) {
+      return true;
+    }
+    at += character.size();
+  }
+  return false;
 }
 
 }  // namespace benchleaf::extract

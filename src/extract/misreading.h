@@ -5,14 +5,17 @@
 
 #include "extract/rule_tables.h"
 
+#include <limits>
 #include <string_view>
 
 namespace benchleaf::extract {
 
 // The cost of reading `read` where `meant` (capitals and figures) is printed: 0 for the same text, more for every
 // character that was changed, lost or added, less where print makes the two alike. About the negative natural logarithm
-// of how often that happens; texts far too long to be a designator are beyond all cost.
-double MisreadingCost(std::string_view read, std::string_view meant, const Rules::Tables& tables);
+// of how often that happens; texts far too long to be a designator are beyond all cost. A cost of `enough` or more need
+// not be told exactly: only that it is so much at least.
+double MisreadingCost(std::string_view read, std::string_view meant, const Rules::Tables& tables,
+                      double enough = std::numeric_limits<double>::infinity());
 
 // Whether some character of `read` may have been the letter or figure `meant`.
 bool MayHold(std::string_view read, char meant, const Rules::Tables& tables);

@@ -2,6 +2,7 @@
 
 #include "extract/assembly_prefix.h"
 #include "extract/misreading.h"
+#include "extract/page_bands.h"
 #include "extract/plain_text.h"
 
 #include <algorithm>
@@ -10,14 +11,18 @@
 #include <map>
 #include <set>
 #include <string>
+#include <string_view>
 #include <utility>
+#include <vector>
 
 namespace benchleaf::extract {
 namespace {
 
 // Chosen by bench_links on its development half at 200 dpi, where 21 of the 22 places that are added are right.
 constexpr double kMostCost = 1.5;
-constexpr double kClearlyBetter = 0.6;    // in cost, than the next listed designator
+constexpr double kClearlyBetter = 0.6;  // in cost, than the next listed designator
+// A listed designator that costs as much is neither chosen nor in the way of another.
+constexpr double kBeyond = 2 * kMostCost;
 constexpr double kLeastRead = 0.01;       // readings less sure than this are scraps
 constexpr double kLeastReadOfTwo = 0.03;  // of two characters
 constexpr double kStroke = 0.7;           // the cost of an outline that was read as a letter in front
@@ -62,16 +67,44 @@ std::size_t CommonOf(const std::set<std::string>& a, const std::set<std::string>
       std::count_if(a.begin(), a.end(), [&](const auto& one) { return b.count(one) != 0; }));
 }
 
-// Whether the reading has the designator's letters; where there are three characters and more they may be small.
-bool HasLetters(const std::string& reading, const std::string& designator) {
-  const std::string letters = designator.substr(0, designator.find_first_of("0123456789"));
-  return (designator.size() > 2 ? Upper(reading) : reading).find(letters) != std::string::npos;
+// Listed designators by their letters.
+using Listed = std::map<std::string, std::vector<std::string>>;
+
+Listed ByLetters(const std::set<std::string>& designators) {
+  Listed listed;
+  for (const std::string& designator : designators) {
+    listed[designator.substr(0, designator.find_first_of("0123456789"))].push_back(designator);
+  }
+  return listed;
 }
 
 // The length of what an outline beside a label is read as, in front of a letter: I of IV4; 0 when there is none.
 std::size_t LeadingStroke(const std::string& plain) {
   const std::size_t letter = plain.find_first_not_of("I1il|");
   return letter != std::string::npos && letter <= 1 && IsLetter(plain[letter]) ? letter : 0;
+}
+
+// A text that may stand for a designator.
+struct Spelling {
+  std::string text;
+  std::string capitals;
+  double confidence = 0;
+};
+
+std::vector<Spelling> SpellingsOf(const Word& word) {
+  std::vector<Spelling> spellings;
+  const auto add = [&](const std::string& text, double confidence) {
+    if (confidence >= kLeastRead) {
+      std::string plain = Trimmed(PlainText(text));
+      std::string capitals = Upper(plain);
+      spellings.push_back({std::move(plain), std::move(capitals), confidence});
+    }
+  };
+  add(word.text, word.confidence);
+  for (const Alternative& alternative : word.alternatives) {
+    add(alternative.text, alternative.confidence);
+  }
+  return spellings;
 }
 
 struct Candidate {
@@ -81,9 +114,16 @@ struct Candidate {
 
 class PageSearch {
  public:
-  PageSearch(const LexiconPage& page, const std::set<std::string>& listed, const Rules::Tables& tables,
+  PageSearch(const LexiconPage& page, const Listed& listed, const Rules::Tables& tables,
              std::vector<Sighting>& sightings)
-      : page_(page), listed_(listed), tables_(tables), sightings_(sightings) {}
+      : page_(page),
+        listed_(listed),
+        tables_(tables),
+        sightings_(sightings),
+        sure_places_(1, page.reading->words.size()),
+        taken_places_(1, sightings.size()) {
+    NotePlaces();
+  }
 
   void Add(const std::set<std::string>& missing) {
     std::map<std::string, Candidate> best;
@@ -106,54 +146,73 @@ class PageSearch {
   }
 
  private:
-  bool IsTaken(const Word& word) const {
-    const FractionBox box = ToScan(page_.reading->frame, word.box);
-    const auto& words = page_.reading->words;
-    const bool beside_surer = std::any_of(words.begin(), words.end(), [&](const Word& other) {
-      return other.confidence >= kSureWord && word.confidence < kSureWord &&
-             OverlapOfSmaller(ToScan(page_.reading->frame, other.box), box) > 0.5;
-    });
-    return beside_surer || std::any_of(sightings_.begin(), sightings_.end(), [&](const Sighting& sighting) {
-             return (sighting.confidence >= kTaken || sighting.kind == TermKind::kDesignator) &&
-                    OverlapOfSmaller(sighting.box, box) > 0.5;
-           });
+  // Beside which words and sightings a word may be a scrap or another term.
+  void NotePlaces() {
+    for (const Word& word : page_.reading->words) {
+      if (word.confidence >= kSureWord) {
+        sure_words_.push_back(ToScan(page_.reading->frame, word.box));
+        sure_places_.Add(sure_words_.size() - 1, sure_words_.back().y,
+                         sure_words_.back().y + sure_words_.back().height);
+      }
+    }
+    for (std::size_t i = 0; i < sightings_.size(); ++i) {
+      if (sightings_[i].confidence >= kTaken || sightings_[i].kind == TermKind::kDesignator) {
+        taken_places_.Add(i, sightings_[i].box.y, sightings_[i].box.y + sightings_[i].box.height);
+      }
+    }
   }
 
-  // The cost of the reading that spells the designator best; more than kMostCost when none does.
-  double CostOf(const Word& word, const std::string& designator) const {
-    double best = 2 * kMostCost;
-    const auto consider = [&](const std::string& text, double confidence) {
-      const std::string plain = Trimmed(PlainText(text));
-      // Two characters are soon spelled by a scrap of the drawing.
-      const double least = designator.size() > 2 ? kLeastRead : kLeastReadOfTwo;
-      if (confidence < least || !HasLetters(plain, designator)) {
-        return;
-      }
-      best = std::min(best, MisreadingCost(plain, designator, tables_));
-      const std::size_t stroke = LeadingStroke(plain);
-      if (stroke > 0) {
-        best = std::min(best, kStroke + MisreadingCost(plain.substr(stroke), designator, tables_));
-      }
+  bool IsTaken(const Word& word) const {
+    const FractionBox box = ToScan(page_.reading->frame, word.box);
+    const auto any_on = [&](const PageBands& places, const auto& box_of) {
+      const std::vector<std::size_t> beside = places.Beside(box.y, box.y + box.height);
+      return std::any_of(beside.begin(), beside.end(),
+                         [&](std::size_t i) { return OverlapOfSmaller(box_of(i), box) > 0.5; });
     };
-    consider(word.text, word.confidence);
-    for (const Alternative& alternative : word.alternatives) {
-      consider(alternative.text, alternative.confidence);
+    return (word.confidence < kSureWord && any_on(sure_places_, [&](std::size_t i) { return sure_words_[i]; })) ||
+           any_on(taken_places_, [&](std::size_t i) { return sightings_[i].box; });
+  }
+
+  // The cost of the spelling that is the designator best; kBeyond or more when none is.
+  double CostOf(const std::vector<Spelling>& spellings, const std::string& letters,
+                const std::string& designator) const {
+    double best = kBeyond;
+    for (const Spelling& spelling : spellings) {
+      // Two characters are soon spelled by a scrap of the drawing; of three and more the letters may be small.
+      const bool two = designator.size() <= 2;
+      if ((two && spelling.confidence < kLeastReadOfTwo) ||
+          (two ? spelling.text : spelling.capitals).find(letters) == std::string::npos) {
+        continue;
+      }
+      best = std::min(best, MisreadingCost(spelling.text, designator, tables_, best));
+      if (const std::size_t stroke = LeadingStroke(spelling.text); stroke > 0) {
+        const std::string_view rest = std::string_view(spelling.text).substr(stroke);
+        best = std::min(best, kStroke + MisreadingCost(rest, designator, tables_, best));
+      }
     }
     return best;
   }
 
   void Consider(const Word& word, const std::set<std::string>& missing, std::map<std::string, Candidate>& best) const {
-    double cost = 2 * kMostCost;
-    double next = 2 * kMostCost;
+    double cost = kBeyond;
+    double next = kBeyond;
     std::string designator;
-    for (const std::string& one : listed_) {
-      const double of_one = CostOf(word, one);
-      if (of_one < cost) {
-        next = cost;
-        cost = of_one;
-        designator = one;
-      } else {
-        next = std::min(next, of_one);
+    const std::vector<Spelling> spellings = SpellingsOf(word);
+    for (const auto& [letters, designators] : listed_) {
+      if (std::none_of(spellings.begin(), spellings.end(), [&](const Spelling& spelling) {
+            return spelling.capitals.find(letters) != std::string::npos;
+          })) {
+        continue;
+      }
+      for (const std::string& one : designators) {
+        const double of_one = CostOf(spellings, letters, one);
+        if (of_one < cost) {
+          next = cost;
+          cost = of_one;
+          designator = one;
+        } else {
+          next = std::min(next, of_one);
+        }
       }
     }
     if (cost >= kMostCost || next - cost < kClearlyBetter || missing.count(designator) == 0) {
@@ -167,9 +226,12 @@ class PageSearch {
   }
 
   const LexiconPage& page_;
-  const std::set<std::string>& listed_;
+  const Listed& listed_;
   const Rules::Tables& tables_;
   std::vector<Sighting>& sightings_;
+  std::vector<FractionBox> sure_words_;
+  PageBands sure_places_;   // of these
+  PageBands taken_places_;  // of sightings that keep their place
 };
 
 }  // namespace
@@ -177,6 +239,7 @@ class PageSearch {
 void AddMissingParts(const std::vector<LexiconPage>& pages, const Rules::Tables& tables,
                      std::vector<std::vector<Sighting>>& sightings) {
   const std::set<std::string> listed = ListedIn(pages);
+  const Listed by_letters = ByLetters(listed);
   std::vector<std::set<std::string>> seen(pages.size());
   std::set<std::string> seen_anywhere;
   for (std::size_t i = 0; i < pages.size(); ++i) {
@@ -194,7 +257,7 @@ void AddMissingParts(const std::vector<LexiconPage>& pages, const Rules::Tables&
     std::set<std::string> missing;
     std::set_difference(listed.begin(), listed.end(), elsewhere.begin(), elsewhere.end(),
                         std::inserter(missing, missing.end()));
-    PageSearch(pages[i], listed, tables, sightings[i]).Add(missing);
+    PageSearch(pages[i], by_letters, tables, sightings[i]).Add(missing);
   }
 }
 

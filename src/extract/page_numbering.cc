@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
-#include <cstdlib>
 #include <map>
 #include <string>
 #include <utility>
@@ -26,25 +25,37 @@ struct Neighbours {
   double same = 0;
 };
 
-Neighbours NeighboursOf(const Numbered& own, const std::vector<Numbered>& all, const std::vector<PageTerm>& terms) {
-  std::map<int, double> sure;  // by distance
-  Neighbours neighbours;
-  for (const Numbered& other : all) {
-    const double confidence = terms[other.term].confidence;
-    const int distance = other.number - own.number;
-    if (other.term == own.term || std::abs(distance) > 2) {
-      continue;
-    }
-    if (distance != 0) {
-      sure[distance] = std::max(sure[distance], confidence);
-    } else if (other.suffix == own.suffix) {
-      neighbours.same = std::max(neighbours.same, confidence);
+// The sightings of one class, each found by its number.
+class NumberedClass {
+ public:
+  NumberedClass(const std::vector<Numbered>& all, const std::vector<PageTerm>& terms) : terms_(terms) {
+    for (const Numbered& one : all) {
+      double& surest = surest_[one.number];
+      surest = std::max(surest, terms_[one.term].confidence);
+      std::pair<double, double>& same = same_[{one.number, one.suffix}];
+      const double confidence = terms_[one.term].confidence;
+      if (confidence > same.first) {
+        same = {confidence, same.first};
+      } else {
+        same.second = std::max(same.second, confidence);
+      }
     }
   }
-  neighbours.next = sure[1] + sure[-1];
-  neighbours.next_but_one = sure[2] + sure[-2];
-  return neighbours;
-}
+
+  Neighbours NeighboursOf(const Numbered& own) const {
+    const auto at = [&](int distance) {
+      const auto found = surest_.find(own.number + distance);
+      return found == surest_.end() ? 0 : found->second;
+    };
+    const auto& [first, second] = same_.at({own.number, own.suffix});
+    return {at(1) + at(-1), at(2) + at(-2), terms_[own.term].confidence == first ? second : first};
+  }
+
+ private:
+  const std::vector<PageTerm>& terms_;
+  std::map<int, double> surest_;
+  std::map<std::pair<int, std::string>, std::pair<double, double>> same_;  // the surest two of a designator
+};
 
 // Weights of a logistic regression on the designators read on the sheets of `bench_outside --half dev` and `practice`
 // at all grades.
@@ -73,8 +84,9 @@ void WeighByNumbering(std::vector<PageTerm>& terms, const Rules::Tables& tables)
   }
   std::vector<std::pair<std::size_t, double>> weighed;
   for (const auto& [name, numbered] : classes) {
+    const NumberedClass numbers(numbered, terms);
     for (const Numbered& own : numbered) {
-      weighed.emplace_back(own.term, After(terms[own.term].confidence, NeighboursOf(own, numbered, terms)));
+      weighed.emplace_back(own.term, After(terms[own.term].confidence, numbers.NeighboursOf(own)));
     }
   }
   for (const auto& [term, confidence] : weighed) {

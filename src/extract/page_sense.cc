@@ -13,6 +13,7 @@ PageSense SenseOf(const std::vector<Piece>& pieces, bool list, double cap, const
   PageSense sense;
   sense.list = list;
   sense.cap = cap;
+  sense.tube_designators = Places(BottomOf(pieces), pieces.size());
   std::vector<Piece> upright;
   for (const Piece& piece : pieces) {
     const std::string text = Trimmed(piece.text);
@@ -25,7 +26,7 @@ PageSense SenseOf(const std::vector<Piece>& pieces, bool list, double cap, const
     for (const Term& term : TermsIn(piece.text, tables, {})) {
       const auto designator = term.kind == TermKind::kDesignator ? ParseDesignator(term.text, tables) : std::nullopt;
       if (designator && designator->letters == "V") {
-        sense.tube_designators.push_back(piece.box);
+        sense.tube_designators.Add(piece.box);
       }
     }
     if (piece.turn == 0) {

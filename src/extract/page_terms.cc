@@ -26,9 +26,9 @@ Surroundings Around(const Piece& piece, const PageSense& sense) {
   around.parts = sense.list ? PartPlace::kList : PartPlace::kAnywhere;
   around.rkm_in_use = sense.rkm_in_use;
   around.lone_strokes = piece.origin == WordOrigin::kString && !sense.list ? LoneStrokes::kAllow : LoneStrokes::kRefuse;
-  const bool tube_near = std::any_of(sense.tube_designators.begin(), sense.tube_designators.end(), [&](const Box& box) {
-    return box != piece.box && Near(box, piece.box, kNearTube * sense.cap);
-  });
+  const double reach = kNearTube * sense.cap;
+  const auto tube_near = sense.tube_designators.First(
+      piece.box, reach, [&](const Box& box) { return box != piece.box && Near(box, piece.box, reach); });
   around.tubes = tube_near ? TubeContext::kTube : TubeContext::kNone;
   return around;
 }

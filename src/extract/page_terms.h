@@ -3,10 +3,13 @@
 #ifndef BENCHLEAF_SRC_EXTRACT_PAGE_TERMS_H_
 #define BENCHLEAF_SRC_EXTRACT_PAGE_TERMS_H_
 
+#include "extract/page_bands.h"
 #include "extract/pieces.h"
 #include "extract/rule_tables.h"
 #include "extract/terms.h"
 
+#include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -29,13 +32,47 @@ struct PageTerm {
   bool mentioned = false;  // a list's words speak of it: SAME AS R4
 };
 
+// The boxes of one kind of thing on a page.
+class Places {
+ public:
+  Places() : bands_(1, 1) {}
+  // `bottom` of the page, px; `count` of boxes that will be added, about.
+  Places(int bottom, std::size_t count) : bands_(bottom, count) {}
+
+  void Add(const Box& box) {
+    bands_.Add(boxes_.size(), box.y, box.bottom());
+    boxes_.push_back(box);
+  }
+
+  // The position of the first box, in the order of adding, of which `test` is true; nothing when there is none. Only
+  // boxes beside `around` are tried, and those that lie up to `reach` px above or below it.
+  template <class Test>
+  std::optional<std::size_t> First(const Box& around, double reach, const Test& test) const {
+    for (const std::size_t i : bands_.Beside(around.y - reach, around.bottom() + reach)) {
+      if (test(boxes_[i])) {
+        return i;
+      }
+    }
+    return std::nullopt;
+  }
+
+  // The first box that shares more than half of the smaller one's area.
+  std::optional<std::size_t> FirstOn(const Box& box) const {
+    return First(box, 0, [&](const Box& other) { return OverlapOfSmaller(other, box) > 0.5; });
+  }
+
+ private:
+  std::vector<Box> boxes_;
+  PageBands bands_;
+};
+
 // What the page tells before its words are looked at one by one.
 struct PageSense {
   bool list = false;        // it holds a parts list
   bool alignment = false;   // it speaks of alignment: A1 to A10 are points, not assemblies
   bool rkm_in_use = false;  // values are written as 4K7
   std::string assembly;     // the one that the page shows, empty when none or several are named
-  std::vector<Box> tube_designators;
+  Places tube_designators;
   double cap = 1;  // capital height, px
 };
 

@@ -6,6 +6,7 @@
 #include <array>
 #include <cstddef>
 #include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -54,13 +55,36 @@ std::string PartKey(const ListRow& row, const RowFields& fields) {
 // The figures in front of the first other character.
 std::string Prefix(const std::string& number) { return number.substr(0, number.find_first_not_of("0123456789")); }
 
-using Counts = std::map<std::string, std::size_t>;
+// How often texts were counted, and which is the most common of them; of several that first in order.
+class Counts {
+ public:
+  void Add(const std::string& text) {
+    ++all_;
+    ++counts_[text];
+  }
+  std::size_t all() const { return all_; }
+  std::size_t Of(const std::string& text) const {
+    const auto found = counts_.find(text);
+    return found == counts_.end() ? 0 : found->second;
+  }
+  // Empty and 0 when nothing was counted. Found once: to be asked when all are counted.
+  const std::pair<std::string, std::size_t>& MostCommon() {
+    if (!most_common_) {
+      const auto most = std::max_element(counts_.begin(), counts_.end(),
+                                         [](const auto& a, const auto& b) { return a.second < b.second; });
+      most_common_.emplace();
+      if (most != counts_.end()) {
+        *most_common_ = {most->first, most->second};
+      }
+    }
+    return *most_common_;
+  }
 
-std::pair<std::string, std::size_t> MostCommon(const Counts& counts) {
-  const auto most =
-      std::max_element(counts.begin(), counts.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
-  return most == counts.end() ? std::pair<std::string, std::size_t>() : std::pair(most->first, most->second);
-}
+ private:
+  std::size_t all_ = 0;
+  std::map<std::string, std::size_t> counts_;
+  std::optional<std::pair<std::string, std::size_t>> most_common_;
+};
 
 void PutRight(RowFields& fields, std::string number) {
   fields.part_number = std::move(number);
@@ -71,7 +95,7 @@ void AgreeByDescription(const std::vector<ListRow>& rows, std::vector<RowFields>
   std::map<std::string, Counts> numbers;
   for (std::size_t i = 0; i < rows.size(); ++i) {
     if (!fields[i].part_number.empty()) {
-      ++numbers[PartKey(rows[i], fields[i])][fields[i].part_number];
+      numbers[PartKey(rows[i], fields[i])].Add(fields[i].part_number);
     }
   }
   numbers.erase("");
@@ -80,8 +104,8 @@ void AgreeByDescription(const std::vector<ListRow>& rows, std::vector<RowFields>
     if (known == numbers.end() || fields[i].part_number.empty()) {
       continue;
     }
-    const auto [number, count] = MostCommon(known->second);
-    const std::size_t own = known->second[fields[i].part_number];
+    const auto& [number, count] = known->second.MostCommon();
+    const std::size_t own = known->second.Of(fields[i].part_number);
     if (count >= 2 && own * 2 <= count && MayBeRead(fields[i].part_number, number)) {
       PutRight(fields[i], number);
     }
@@ -96,16 +120,13 @@ void AgreeByClass(const std::vector<ListRow>& rows, std::vector<RowFields>& fiel
   };
   for (std::size_t i = 0; i < rows.size(); ++i) {
     if (!fields[i].part_number.empty()) {
-      ++prefixes[letters(i)][Prefix(fields[i].part_number)];
+      prefixes[letters(i)].Add(Prefix(fields[i].part_number));
     }
   }
   for (std::size_t i = 0; i < rows.size(); ++i) {
-    const Counts& counts = prefixes[letters(i)];
-    const auto [prefix, count] = MostCommon(counts);
-    std::size_t all = 0;
-    for (const auto& [text, times] : counts) {
-      all += times;
-    }
+    Counts& counts = prefixes[letters(i)];
+    const auto& [prefix, count] = counts.MostCommon();
+    const std::size_t all = counts.all();
     const std::string own = Prefix(fields[i].part_number);
     // A whole number of figures alone has no prefix.
     if (all >= kFewest && count * 10 >= all * 8 && own != prefix && !own.empty() && own != fields[i].part_number &&

@@ -4,6 +4,7 @@
 #include "extract/plain_text.h"
 
 #include <algorithm>
+#include <charconv>
 #include <cstddef>
 #include <utility>
 #include <vector>
@@ -40,12 +41,47 @@ double SureOfPartNumber(std::string_view text, const Rules::Tables& tables, Part
   if (text.size() < 4 || text.size() > kLongest) {
     return 0;
   }
+  const auto figures = static_cast<std::size_t>(std::count_if(text.begin(), text.end(), IsDigit));
   for (const PartPattern& part : tables.part_patterns) {
-    if ((part.anywhere || place == PartPlace::kList) && std::regex_match(text.begin(), text.end(), part.pattern)) {
+    if (figures >= part.figures && (part.anywhere || place == PartPlace::kList) &&
+        std::regex_match(text.begin(), text.end(), part.pattern)) {
       return part.sure;
     }
   }
   return 0;
+}
+
+std::size_t LeastFigures(std::string_view pattern) {
+  constexpr std::string_view kFigures = "[0-9]";
+  std::size_t least = 0;
+  std::size_t depth = 0;  // of brackets: what stands in them may be left out
+  for (std::size_t at = 0; at < pattern.size(); ++at) {
+    const char c = pattern[at];
+    if (c == '|' && depth == 0) {
+      return 0;
+    }
+    depth += c == '(' ? 1U : 0U;
+    depth -= c == ')' && depth > 0 ? 1U : 0U;
+    if (c == '\\') {
+      ++at;
+    } else if (pattern.substr(at).starts_with(kFigures)) {
+      at += kFigures.size() - 1;
+      const std::string_view behind = pattern.substr(at + 1);
+      std::size_t times = behind.starts_with('?') || behind.starts_with('*') ? 0 : 1;
+      if (behind.starts_with('{')) {
+        times = 0;
+        std::from_chars(behind.data() + 1, behind.data() + behind.size(), times);
+      }
+      least += depth == 0 ? times : 0;
+    } else if (c == '[') {
+      const std::size_t end = pattern.find(']', at);
+      if (end == std::string_view::npos) {
+        return 0;
+      }
+      at = end;
+    }
+  }
+  return least;
 }
 
 std::string ShapeOf(std::string_view text) {

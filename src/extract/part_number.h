@@ -5,6 +5,7 @@
 
 #include "extract/rule_tables.h"
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 
@@ -15,6 +16,10 @@ enum class PartPlace { kAnywhere, kList };
 // How surely the text in capitals is a part number: 0 for none. Outside lists only forms that can be nothing else
 // count.
 double SureOfPartNumber(std::string_view text, const Rules::Tables& tables, PartPlace place);
+
+// How many figures a word that fits the pattern has at least, as far as is plain from its "[0-9]" outside brackets;
+// never too many.
+std::size_t LeastFigures(std::string_view pattern);
 
 // The form of a part number: figures as '9', letters as 'A', everything else as it is (RC20-4 is "AA99-9").
 std::string ShapeOf(std::string_view text);

@@ -27,7 +27,9 @@ std::vector<std::string> ClassesOfWord(std::string_view word, const Rules::Table
     if (name.size() < kShortestMisread || text.size() + 2 < name.size() || text.size() > name.size() + 2) {
       continue;
     }
-    const double cost = MisreadingCost(text, name, tables) / static_cast<double>(name.size());
+    const auto size = static_cast<double>(name.size());
+    constexpr double kRounding = 1e-9;
+    const double cost = MisreadingCost(text, name, tables, least * size + kRounding) / size;
     if (cost < least) {
       least = cost;
       best = &classes;

@@ -1,5 +1,6 @@
 #include "extract/pieces.h"
 
+#include "extract/page_bands.h"
 #include "extract/plain_text.h"
 
 #include <algorithm>
@@ -15,7 +16,26 @@ double SharedHeight(const Box& a, const Box& b) {
   return shared <= 0 ? 0 : static_cast<double>(shared) / lower;
 }
 
+// Where a line ends, as tall as the tallest of its last few pieces: a dot or dash is low.
+Box EndOf(const Line& line) {
+  const std::size_t count = std::min<std::size_t>(line.pieces.size(), 3);
+  Box end = line.pieces.back().box;
+  for (std::size_t i = 1; i < count; ++i) {
+    const Box& box = line.pieces[line.pieces.size() - 1 - i].box;
+    end = box.height > end.height ? box : end;
+  }
+  return end;
+}
+
 }  // namespace
+
+int BottomOf(const std::vector<Piece>& pieces) {
+  int bottom = 1;
+  for (const Piece& piece : pieces) {
+    bottom = std::max(bottom, piece.box.bottom());
+  }
+  return bottom;
+}
 
 std::vector<Piece> PiecesOf(const PageReading& reading) {
   std::vector<Piece> pieces;
@@ -53,32 +73,30 @@ double CapHeight(const PageReading& reading) {
 std::vector<Line> JoinLines(std::vector<Piece> pieces) {
   std::stable_sort(pieces.begin(), pieces.end(), [](const Piece& a, const Piece& b) { return a.box.x < b.box.x; });
   std::vector<Line> lines;
+  PageBands ends(BottomOf(pieces), pieces.size());
   for (Piece& piece : pieces) {
-    // The line whose last pieces stand beside this one. A dot or dash is low, so the line is taken as the tallest of
-    // its last few pieces.
-    Line* best = nullptr;
+    // The line whose last pieces stand beside this one.
+    std::size_t best = lines.size();
     double best_share = 0.5;
-    for (Line& line : lines) {
-      const std::size_t count = std::min<std::size_t>(line.pieces.size(), 3);
-      Box end = line.pieces.back().box;
-      for (std::size_t i = 1; i < count; ++i) {
-        const Box& box = line.pieces[line.pieces.size() - 1 - i].box;
-        end = box.height > end.height ? box : end;
-      }
-      const double share = SharedHeight(end, piece.box);
+    for (const std::size_t i : ends.Beside(piece.box.y, piece.box.bottom())) {
+      const Line& line = lines[i];
+      const double share = SharedHeight(EndOf(line), piece.box);
       // Pieces one above the other belong to two lines, however close these are.
       const bool stacked = piece.box.center_x() < line.pieces.back().box.right() &&
                            SharedHeight(line.pieces.back().box, piece.box) < 0.7;
       if (share > best_share && !stacked) {
         best_share = share;
-        best = &line;
+        best = i;
       }
     }
-    if (best == nullptr) {
-      best = &lines.emplace_back();
+    if (best == lines.size()) {
+      lines.emplace_back();
     }
-    best->box = Union(best->box, piece.box);
-    best->pieces.push_back(std::move(piece));
+    Line& line = lines[best];
+    line.box = Union(line.box, piece.box);
+    line.pieces.push_back(std::move(piece));
+    const Box end = EndOf(line);
+    ends.Add(best, end.y, end.bottom());
   }
   std::stable_sort(lines.begin(), lines.end(),
                    [](const Line& a, const Line& b) { return a.box.center_y() < b.box.center_y(); });

@@ -31,6 +31,9 @@ struct Line {
 // The page's words with text, in their order.
 std::vector<Piece> PiecesOf(const PageReading& reading);
 
+// The lowest edge of all, px; 1 when there are none.
+int BottomOf(const std::vector<Piece>& pieces);
+
 // Capital height in px: as measured on the page, else the middle of the words' heights; at least 1.
 double CapHeight(const PageReading& reading);
 

@@ -1,6 +1,7 @@
 #include "extract/assembly_prefix.h"
 #include "extract/lexicon.h"
 #include "extract/missing_parts.h"
+#include "extract/page_bands.h"
 #include "extract/page_terms.h"
 #include "extract/plain_text.h"
 
@@ -39,7 +40,11 @@ std::string LettersOf(const std::string& designator) {
 class Ranker {
  public:
   Ranker(const LexiconPage& page, std::size_t at, const Lexicon& lexicon)
-      : page_(page), at_(at), lexicon_(lexicon), ranked_(*page.sightings) {}
+      : page_(page), at_(at), lexicon_(lexicon), ranked_(*page.sightings), places_(1, ranked_.size()) {
+    for (std::size_t i = 0; i < ranked_.size(); ++i) {
+      NotePlace(i);
+    }
+  }
 
   std::vector<Sighting> Rank() {
     for (Sighting& sighting : ranked_) {
@@ -97,11 +102,16 @@ class Ranker {
     }
   }
 
+  void NotePlace(std::size_t sighting) {
+    const FractionBox& box = ranked_[sighting].box;
+    places_.Add(sighting, box.y, box.y + box.height);
+  }
+
   // The place of the only sighting in the word's place; the number of sightings when there is none or are several.
   std::optional<std::size_t> OnlySightingAt(const FractionBox& box, std::size_t& count) const {
     std::optional<std::size_t> only;
     count = 0;
-    for (std::size_t i = 0; i < page_.sightings->size(); ++i) {
+    for (const std::size_t i : places_.Beside(box.y, box.y + box.height)) {
       if (OverlapOfSmaller(ranked_[i].box, box) > 0.5) {
         only = i;
         ++count;
@@ -179,6 +189,7 @@ class Ranker {
       if (found.confidence > before.confidence) {
         found.assembly = before.assembly;
         before = std::move(found);
+        NotePlace(*only);
       }
     } else if (found.confidence >= extract::kLeastSureOnDrawings) {
       ranked_.push_back(std::move(found));
@@ -195,6 +206,7 @@ class Ranker {
   std::size_t at_;
   const Lexicon& lexicon_;
   std::vector<Sighting> ranked_;
+  extract::PageBands places_;  // of the page's own sightings, not of those that are added
   std::set<std::string> placed_;
 };
 

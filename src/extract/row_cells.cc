@@ -113,10 +113,11 @@ int RowCells::DescriptionLeft() const {
   int best = 0;
   std::size_t most = 0;
   for (std::size_t i = 0; i < lefts.size(); ++i) {
-    const auto near = std::count_if(lefts.begin(), lefts.end(),
-                                    [&](int left) { return left >= lefts[i] && left <= lefts[i] + 1.5 * cap_; });
-    if (static_cast<std::size_t>(near) > most) {
-      most = static_cast<std::size_t>(near);
+    const auto from = std::lower_bound(lefts.begin(), lefts.end(), lefts[i]);
+    const auto end = std::upper_bound(from, lefts.end(), lefts[i] + 1.5 * cap_);
+    const auto near = static_cast<std::size_t>(end - from);
+    if (near > most) {
+      most = near;
       best = lefts[i];
     }
   }

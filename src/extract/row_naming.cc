@@ -36,6 +36,8 @@ class Naming {
       }
     }
     NoteSure();
+    NoteNear();
+    NoteDesignators();
     std::vector<std::vector<double>> own;
     for (std::size_t at = 0; at < places_.size(); ++at) {
       own.push_back(Candidates(at));
@@ -94,26 +96,37 @@ class Naming {
     return pairs;
   }
 
-  NearName Near(std::size_t at, int direction) const {
-    int rows = 0;
-    for (auto i = static_cast<std::ptrdiff_t>(at) + direction;
-         i >= 0 && i < static_cast<std::ptrdiff_t>(places_.size()); i += direction) {
-      ++rows;
-      const auto place = static_cast<std::size_t>(i);
-      if (rows_[places_[place]].assembly != rows_[places_[at]].assembly) {
-        return {};
+  // Which place above and which below is the nearest sure one of the same assembly.
+  void NoteNear() {
+    const std::size_t count = places_.size();
+    above_.assign(count, std::nullopt);
+    below_.assign(count, std::nullopt);
+    const auto note = [&](std::vector<std::optional<std::size_t>>& near, std::size_t at, std::size_t next) {
+      if (rows_[places_[next]].assembly == rows_[places_[at]].assembly) {
+        near[at] = sure_[next] ? next : near[next];
       }
-      if (sure_[place]) {
-        return {&rows_[places_[place]].designators.front(), rows};
-      }
+    };
+    for (std::size_t at = 1; at < count; ++at) {
+      note(above_, at, at - 1);
     }
-    return {};
+    for (std::size_t at = count; at-- > 1;) {
+      note(below_, at - 1, at);
+    }
+  }
+
+  NearName Near(std::size_t at, const std::vector<std::optional<std::size_t>>& near) const {
+    // A row that was sure may have lost its name since.
+    if (!near[at] || rows_[places_[*near[at]]].designators.empty()) {
+      return {};
+    }
+    return {&rows_[places_[*near[at]]].designators.front(),
+            static_cast<int>(std::max(at, *near[at]) - std::min(at, *near[at]))};
   }
 
   // Finds the place's candidates; gives how well each fits, and last how well no name does.
   std::vector<double> Candidates(std::size_t at) {
     const ListRow& row = rows_[places_[at]];
-    std::vector<NameCandidate> candidates = NameCandidates(row, Near(at, -1), Near(at, 1), tables_);
+    std::vector<NameCandidate> candidates = NameCandidates(row, Near(at, above_), Near(at, below_), tables_);
     std::vector<double> fits;
     for (NameCandidate& candidate : candidates) {
       const auto taken = taken_.find(row.assembly + " " + candidate.designator.Text());
@@ -138,8 +151,8 @@ class Naming {
 
   // Whether the sure rows right above and below leave one number between them.
   bool IsForced(std::size_t at, const Designator& name) const {
-    const NearName above = Near(at, -1);
-    const NearName below = Near(at, 1);
+    const NearName above = Near(at, above_);
+    const NearName below = Near(at, below_);
     const auto next_to = [&](const NearName& near, int distance) {
       return near.rows == 1 && near.designator->letters == name.letters &&
              NumberOf(name) - NumberOf(*near.designator) == distance;
@@ -148,6 +161,12 @@ class Naming {
   }
 
   void Settle(std::size_t at, const std::vector<double>& chances) {
+    CountDesignator(rows_[places_[at]], Counted::kNoMore);
+    SettleName(at, chances);
+    CountDesignator(rows_[places_[at]], Counted::kFromNow);
+  }
+
+  void SettleName(std::size_t at, const std::vector<double>& chances) {
     ListRow& row = rows_[places_[at]];
     const auto best = static_cast<std::size_t>(std::max_element(chances.begin(), chances.end()) - chances.begin());
     const bool named = best < candidates_[at].size() && chances[best] >= kLeastLikely &&
@@ -201,30 +220,49 @@ class Naming {
   // Where a designator of which nothing was read must stand: in the column, on the row's first line. Empty when that
   // cannot be told.
   Box PlaceOf(const Designator& designator, const ListRow& row) const {
-    std::vector<int> lefts;
-    std::vector<double> widths;  // of a character
-    for (const ListRow& other : rows_) {
-      if (other.designators.size() == 1 && !other.designator_box.empty()) {
-        lefts.push_back(other.designator_box.x);
-        widths.push_back(static_cast<double>(other.designator_box.width) /
-                         static_cast<double>(other.designators.front().Text().size()));
-      }
-    }
     constexpr std::size_t kFewest = 3;
-    if (lefts.size() < kFewest || row.lines.empty() || row.lines.front().empty()) {
+    if (lefts_.size() < kFewest || row.lines.empty() || row.lines.front().empty()) {
       return {};
     }
-    std::sort(lefts.begin(), lefts.end());
-    std::sort(widths.begin(), widths.end());
     const Box& line = row.lines.front().front().box;
-    const double width = widths[widths.size() / 2] * static_cast<double>(designator.Text().size());
-    return {lefts[lefts.size() / 2], line.y, static_cast<int>(width), line.height};
+    const double width = widths_[widths_.size() / 2] * static_cast<double>(designator.Text().size());
+    return {lefts_[lefts_.size() / 2], line.y, static_cast<int>(width), line.height};
+  }
+
+  void NoteDesignators() {
+    for (const ListRow& row : rows_) {
+      CountDesignator(row, Counted::kFromNow);
+    }
+  }
+
+  // Counts a row's designator, where it has one and one only, among the places and widths that the others go by. Both
+  // are kept in order.
+  enum class Counted { kFromNow, kNoMore };
+  void CountDesignator(const ListRow& row, Counted counted) {
+    if (row.designators.size() != 1 || row.designator_box.empty()) {
+      return;
+    }
+    const auto count = [&](auto& sorted, auto number) {
+      const auto place = std::lower_bound(sorted.begin(), sorted.end(), number);
+      if (counted == Counted::kFromNow) {
+        sorted.insert(place, number);
+      } else {
+        sorted.erase(place);
+      }
+    };
+    count(lefts_, row.designator_box.x);
+    count(widths_,
+          static_cast<double>(row.designator_box.width) / static_cast<double>(row.designators.front().Text().size()));
   }
 
   std::vector<ListRow>& rows_;
   const Rules::Tables& tables_;
-  std::vector<std::size_t> places_;  // rows that have a name, or should
-  std::vector<bool> sure_;           // by place
+  std::vector<std::size_t> places_;                // rows that have a name, or should
+  std::vector<bool> sure_;                         // by place
+  std::vector<std::optional<std::size_t>> above_;  // by place: the nearest sure place above
+  std::vector<std::optional<std::size_t>> below_;
+  std::vector<int> lefts_;      // px, of rows with one designator, in order
+  std::vector<double> widths_;  // px of a character, of the same
   std::vector<std::vector<NameCandidate>> candidates_;
   std::map<std::string, std::size_t> taken_;  // assembly and designator, by how many sure rows
 };

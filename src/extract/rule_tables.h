@@ -5,9 +5,12 @@
 
 #include "benchleaf/extract/rules.h"
 
+#include <array>
+#include <cstddef>
 #include <map>
 #include <regex>
 #include <string>
+#include <string_view>
 #include <unordered_map>
 #include <unordered_set>
 #include <vector>
@@ -23,11 +26,41 @@ struct LookAlike {
   bool sure = false;  // may be put right without a second sign
 };
 
+// By the UTF-8 character. Most that are asked for are single bytes, and these are asked for thousands of times a page.
+class LookAlikes {
+ public:
+  void Set(const std::string& character, const LookAlike& alike) {
+    if (IsByte(character)) {
+      bytes_.at(static_cast<std::size_t>(character.front())) = alike;
+    } else {
+      others_[character] = alike;
+    }
+  }
+
+  // All zero for a character of which the tables say nothing.
+  LookAlike Of(std::string_view character) const {
+    if (IsByte(character)) {
+      return bytes_[static_cast<std::size_t>(character.front())];
+    }
+    const auto found = others_.find(std::string(character));
+    return found == others_.end() ? LookAlike{} : found->second;
+  }
+
+ private:
+  static bool IsByte(std::string_view character) {
+    return character.size() == 1 && static_cast<unsigned char>(character.front()) < 128;
+  }
+
+  std::array<LookAlike, 128> bytes_{};
+  std::unordered_map<std::string, LookAlike> others_;
+};
+
 struct PartPattern {
   std::string name;
-  std::regex pattern;     // of a whole word in capitals
-  bool anywhere = false;  // also outside parts lists
-  double sure = 0;        // 0 to 1
+  std::regex pattern;       // of a whole word in capitals
+  std::size_t figures = 0;  // that every word of the pattern has at least: told at a glance, the pattern takes long
+  bool anywhere = false;    // also outside parts lists
+  double sure = 0;          // 0 to 1
 };
 
 // What a word does in a parts list; see config/list-words.tsv.
@@ -64,12 +97,12 @@ struct KindPhrase {
 }  // namespace extract
 
 struct Rules::Tables {
-  std::map<std::string, double, std::less<>> designator_classes;    // letters to how surely they are a designator
-  std::unordered_map<std::string, extract::LookAlike> look_alikes;  // by the UTF-8 character
-  std::vector<extract::PartPattern> part_patterns;                  // surest first
-  std::unordered_set<std::string> tube_types;                       // canonical; bare numbers are apart
-  std::unordered_set<std::string> tube_bases;                       // the same without suffix (6SN7)
-  std::unordered_set<std::string> number_tubes;                     // types that are bare numbers: 80, 01A, 5725
+  std::map<std::string, double, std::less<>> designator_classes;  // letters to how surely they are a designator
+  extract::LookAlikes look_alikes;
+  std::vector<extract::PartPattern> part_patterns;  // surest first
+  std::unordered_set<std::string> tube_types;       // canonical; bare numbers are apart
+  std::unordered_set<std::string> tube_bases;       // the same without suffix (6SN7)
+  std::unordered_set<std::string> number_tubes;     // types that are bare numbers: 80, 01A, 5725
   // Types and their bases by how they read with look-alikes folded.
   std::unordered_map<std::string, std::vector<std::string>> folded_tubes;
   std::map<extract::ListRole, std::vector<std::string>> list_words;         // phrases in capitals, by role

@@ -1,6 +1,7 @@
 #include "benchleaf/extract/rules.h"
 
 #include "extract/look_alikes.h"
+#include "extract/part_number.h"
 #include "extract/plain_text.h"
 #include "extract/rule_tables.h"
 #include "extract/tube_form.h"
@@ -110,7 +111,7 @@ Done ReadLookAlikes(const std::filesystem::path& path, Rules::Tables& tables) {
     if (!sure) {
       return tl::unexpected<Error>(sure.error());
     }
-    tables.look_alikes[text] = {*fold, *digit, *letter, *sure};
+    tables.look_alikes.Set(text, {*fold, *digit, *letter, *sure});
   }
   return true;
 }
@@ -142,6 +143,7 @@ Done ReadPartPatterns(const std::filesystem::path& path, Rules::Tables& tables) 
     } catch (const std::regex_error& problem) {
       return Wrong(*file, row, "pattern", std::string("it is no regular expression: ") + problem.what());
     }
+    part.figures = extract::LeastFigures(file->Cell(row, "pattern"));
     if (!std::regex_match(file->Cell(row, "example"), part.pattern)) {
       return Wrong(*file, row, "example", "the pattern of this row does not fit it");
     }

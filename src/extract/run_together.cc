@@ -5,7 +5,9 @@
 #include <algorithm>
 #include <charconv>
 #include <cstddef>
+#include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -23,7 +25,13 @@ int NumberIn(std::string_view text) {
 
 class Cutter {
  public:
-  explicit Cutter(std::vector<ListRow>& rows) : rows_(rows) {}
+  explicit Cutter(std::vector<ListRow>& rows) : rows_(rows) {
+    for (const ListRow& row : rows_) {
+      if (!row.designators.empty()) {
+        Firsts(row, row.designators.front().letters).insert(NumberOf(row.designators.front()));
+      }
+    }
+  }
 
   void Cut() {
     for (std::size_t row = 0; row < rows_.size(); ++row) {
@@ -51,19 +59,24 @@ class Cutter {
     return nullptr;
   }
 
-  int Highest(std::size_t row, const std::string& letters) const {
-    int highest = 0;
-    for (std::size_t i = 0; i < rows_.size(); ++i) {
-      const bool other = i != row && rows_[i].assembly == rows_[row].assembly && !rows_[i].designators.empty();
-      if (other && rows_[i].designators.front().letters == letters) {
-        highest = std::max(highest, NumberOf(rows_[i].designators.front()));
-      }
+  // The numbers of the first designators of the rows of an assembly, by their letters.
+  std::multiset<int>& Firsts(const ListRow& row, const std::string& letters) {
+    return firsts_[{row.assembly, letters}];
+  }
+
+  // Of the other rows of the assembly; 0 when none has these letters.
+  int Highest(std::size_t row, const std::string& letters) {
+    const std::multiset<int>& firsts = Firsts(rows_[row], letters);
+    const Designator& own = rows_[row].designators.front();
+    auto highest = firsts.rbegin();
+    if (highest != firsts.rend() && own.letters == letters && NumberOf(own) == *highest) {
+      ++highest;
     }
-    return highest;
+    return highest == firsts.rend() ? 0 : *highest;
   }
 
   // The numbers between which that of a designator must lie.
-  std::pair<int, int> Limits(std::size_t row, std::size_t at) const {
+  std::pair<int, int> Limits(std::size_t row, std::size_t at) {
     constexpr int kBeyond = 30;  // groups reach beyond the first numbers of rows
     const auto& designators = rows_[row].designators;
     const std::string& letters = designators[at].letters;
@@ -101,6 +114,11 @@ class Cutter {
       auto& designators = rows_[row].designators;
       Designator rest = designators[at];
       rest.number.erase(0, *cut);
+      if (at == 0) {
+        std::multiset<int>& firsts = Firsts(rows_[row], rest.letters);
+        firsts.erase(firsts.find(number));
+        firsts.insert(NumberIn(std::string_view(designators[at].number).substr(0, *cut)));
+      }
       designators[at].number.erase(*cut);
       designators[at].sure *= kCut;
       rest.sure *= kCut;
@@ -112,6 +130,7 @@ class Cutter {
   }
 
   std::vector<ListRow>& rows_;
+  std::map<std::pair<std::string, std::string>, std::multiset<int>> firsts_;  // by assembly and letters
 };
 
 }  // namespace

@@ -93,10 +93,12 @@ std::optional<RepairedType> SemiconductorLookingLike(std::string_view plain, con
     if (read.size() < front.size() + 2) {
       continue;
     }
+    if (read[front.size() - 1] != front.substr(front.size() - 1)) {
+      continue;
+    }
     const std::vector<std::string> start(read.begin(), read.begin() + static_cast<std::ptrdiff_t>(front.size()));
     auto unlike = Unlikeness(start, front, tables);
-    const bool anchored = start.back() == std::string(1, front.back());
-    if (!unlike || !anchored) {
+    if (!unlike) {
       continue;
     }
     const std::string type = std::string(front) + Serial(read, front.size(), tables, *unlike);

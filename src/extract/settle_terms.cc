@@ -7,6 +7,7 @@
 #include <cstddef>
 #include <map>
 #include <set>
+#include <string>
 #include <string_view>
 #include <utility>
 
@@ -95,17 +96,22 @@ void DoubtPins(std::vector<PageTerm>& terms, double cap, const Rules::Tables& ta
 
 // F1A or T2A beside a fuse is its rating: quick or slow, so many amperes (IEC 60127 marks them so).
 void DropFuseRatings(std::vector<PageTerm>& terms, double cap, const Rules::Tables& tables) {
+  const auto parsed = [&](const PageTerm& term) {
+    return term.term.kind == TermKind::kDesignator ? ParseDesignator(term.term.text, tables) : std::nullopt;
+  };
+  std::vector<Box> fuses;
+  for (const PageTerm& term : terms) {
+    const auto fuse = parsed(term);
+    if (fuse && fuse->letters == "F" && fuse->suffix.empty()) {
+      fuses.push_back(term.box);
+    }
+  }
   const auto is_rating = [&](const PageTerm& term) {
-    const auto designator =
-        term.term.kind == TermKind::kDesignator ? ParseDesignator(term.term.text, tables) : std::nullopt;
+    const auto designator = parsed(term);
     if (!designator || designator->suffix != "A" || (designator->letters != "F" && designator->letters != "T")) {
       return false;
     }
-    return std::any_of(terms.begin(), terms.end(), [&](const PageTerm& other) {
-      const auto fuse =
-          other.term.kind == TermKind::kDesignator ? ParseDesignator(other.term.text, tables) : std::nullopt;
-      return fuse && fuse->letters == "F" && fuse->suffix.empty() && Near(other.box, term.box, 2 * cap);
-    });
+    return std::any_of(fuses.begin(), fuses.end(), [&](const Box& fuse) { return Near(fuse, term.box, 2 * cap); });
   };
   std::vector<PageTerm> kept;
   for (const PageTerm& term : terms) {
@@ -116,8 +122,23 @@ void DropFuseRatings(std::vector<PageTerm>& terms, double cap, const Rules::Tabl
   terms = std::move(kept);
 }
 
-bool SamePlace(const PageTerm& a, const PageTerm& b) {
-  return a.term.kind == b.term.kind && a.term.text == b.term.text && OverlapOfSmaller(a.box, b.box) > 0.5;
+// Each term of a place once, the surest.
+std::vector<PageTerm> OncePerPlace(std::vector<PageTerm> terms) {
+  std::vector<PageTerm> kept;
+  std::map<std::pair<TermKind, std::string>, std::vector<std::size_t>> alike;  // positions in `kept`
+  for (PageTerm& term : terms) {
+    std::vector<std::size_t>& others = alike[{term.term.kind, term.term.text}];
+    const auto same = std::find_if(others.begin(), others.end(), [&](std::size_t other) {
+      return OverlapOfSmaller(kept[other].box, term.box) > 0.5;
+    });
+    if (same == others.end()) {
+      others.push_back(kept.size());
+      kept.push_back(std::move(term));
+    } else if (term.confidence > kept[*same].confidence) {
+      kept[*same] = std::move(term);
+    }
+  }
+  return kept;
 }
 
 }  // namespace
@@ -140,17 +161,7 @@ void SettleTerms(std::vector<PageTerm>& terms, const PageSense& sense, const Rul
   std::stable_sort(terms.begin(), terms.end(), [](const PageTerm& a, const PageTerm& b) {
     return a.box.y != b.box.y ? a.box.y < b.box.y : a.box.x < b.box.x;
   });
-  std::vector<PageTerm> kept;
-  for (PageTerm& term : terms) {
-    const auto same =
-        std::find_if(kept.begin(), kept.end(), [&](const PageTerm& other) { return SamePlace(other, term); });
-    if (same == kept.end()) {
-      kept.push_back(std::move(term));
-    } else if (term.confidence > same->confidence) {
-      *same = std::move(term);
-    }
-  }
-  terms = std::move(kept);
+  terms = OncePerPlace(std::move(terms));
 }
 
 }  // namespace benchleaf::extract

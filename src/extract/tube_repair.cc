@@ -86,6 +86,10 @@ std::vector<Candidate> Candidates(const std::vector<std::string>& read, const Ru
 }  // namespace
 
 std::optional<TubeType> TubeTypeLookingLike(const std::string& text, const Rules::Tables& tables, TubeContext context) {
+  // A letter and a figure must have been read as they are: see HasAnchors. Most words of text end here.
+  if (std::none_of(text.begin(), text.end(), IsDigit) || std::none_of(text.begin(), text.end(), IsUpper)) {
+    return std::nullopt;
+  }
   const std::vector<std::string> read = Characters(text);
   // Three characters are too few to tell a type from a pin, unless a tube is meant.
   if (read.size() < (context == TubeContext::kTube ? 3U : 4U)) {

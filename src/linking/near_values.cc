@@ -1,5 +1,7 @@
 #include "linking/near_values.h"
 
+#include "extract/page_bands.h"
+
 #include <algorithm>
 #include <limits>
 #include <utility>
@@ -39,6 +41,14 @@ double Distance(const Sighting& designator, const Sighting& value) {
 }  // namespace
 
 std::vector<std::vector<std::size_t>> ValuesBeside(const std::vector<Sighting>& sightings) {
+  extract::PageBands reached(1, sightings.size());  // designators, by how far down the page each reaches
+  for (std::size_t i = 0; i < sightings.size(); ++i) {
+    if (sightings[i].kind == TermKind::kDesignator) {
+      const FractionBox& box = sightings[i].box;
+      const double reach = kReach * CapHeight(sightings[i]).second;
+      reached.Add(i, box.y - reach, box.y + box.height + reach);
+    }
+  }
   std::vector<std::vector<std::pair<double, std::size_t>>> found(sightings.size());
   for (std::size_t value = 0; value < sightings.size(); ++value) {
     if (sightings[value].kind != TermKind::kValue) {
@@ -46,10 +56,8 @@ std::vector<std::vector<std::size_t>> ValuesBeside(const std::vector<Sighting>& 
     }
     std::size_t owner = sightings.size();
     double nearest = kReach;
-    for (std::size_t i = 0; i < sightings.size(); ++i) {
-      if (sightings[i].kind != TermKind::kDesignator) {
-        continue;
-      }
+    const FractionBox& box = sightings[value].box;
+    for (const std::size_t i : reached.Beside(box.y, box.y + box.height)) {
       const double distance = Distance(sightings[i], sightings[value]);
       if (distance < nearest) {
         nearest = distance;

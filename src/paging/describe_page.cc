@@ -106,13 +106,17 @@ std::string Model(const std::vector<WordLine>& lines, const Rules::Tables& table
 }  // namespace
 
 PageFacts DescribePage(const PageReading& reading, const Rules& rules) {
+  return DescribePage(reading, ReadRows(reading, rules), rules);
+}
+
+PageFacts DescribePage(const PageReading& reading, const PageRows& rows, const Rules& rules) {
   PageFacts facts;
   const Rules::Tables& tables = rules.tables();
   const std::vector<WordLine> lines = paging::WordLines(reading, tables);
   if (lines.empty()) {
     return facts;
   }
-  KindScores scores = paging::ScoresOfShape(paging::ShapeOf(reading, lines, tables), reading.measures);
+  KindScores scores = paging::ScoresOfShape(paging::ShapeOf(reading, rows, lines, tables), reading.measures);
   AddScoresOfWords(lines, tables, scores);
 
   const auto best = std::max_element(scores.begin(), scores.end());

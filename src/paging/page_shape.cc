@@ -48,7 +48,8 @@ void CountTerms(const extract::Piece& piece, const Rules::Tables& tables, PageSh
 
 }  // namespace
 
-PageShape ShapeOf(const PageReading& reading, const std::vector<WordLine>& lines, const Rules::Tables& tables) {
+PageShape ShapeOf(const PageReading& reading, const PageRows& rows, const std::vector<WordLine>& lines,
+                  const Rules::Tables& tables) {
   PageShape shape;
   const double cap = extract::CapHeight(reading);
   for (const WordLine& line : lines) {
@@ -65,8 +66,7 @@ PageShape ShapeOf(const PageReading& reading, const std::vector<WordLine>& lines
     shape.lines += line.line.pieces.size() > 1 ? 1U : 0U;
     shape.numbered_lines += EndsInNumber(line) ? 1U : 0U;
   }
-  std::string no_assembly;
-  for (const extract::ListPageRow& row : extract::ReadListPage(reading, tables, no_assembly)) {
+  for (const extract::ListPageRow& row : *rows.rows) {
     const bool numbered = !row.fields.part_number.empty();
     shape.numbered_rows += numbered ? 1U : 0U;
     shape.list_rows += numbered || !row.row.designators.empty() ? 1U : 0U;

@@ -6,6 +6,7 @@
 #include "extract/rule_tables.h"
 #include "paging/page_words.h"
 
+#include "benchleaf/extract/extract.h"
 #include "benchleaf/paging/page_facts.h"
 
 #include <array>
@@ -28,7 +29,8 @@ struct PageShape {
   bool large_lettering = false;    // some lettering twice the usual size
 };
 
-PageShape ShapeOf(const PageReading& reading, const std::vector<WordLine>& lines, const Rules::Tables& tables);
+PageShape ShapeOf(const PageReading& reading, const PageRows& rows, const std::vector<WordLine>& lines,
+                  const Rules::Tables& tables);
 
 constexpr std::size_t kKinds = 13;
 // By position in PageKind; 0 for kinds of which the shape says nothing.

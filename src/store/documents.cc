@@ -48,11 +48,10 @@ void AddSightingTerms(const PageRecord& page, const Forms& forms, const Rules& r
   for (const auto& [term, units] : frequencies) document.add_term(term, units);
 }
 
-std::string PageData(const ManualRecord& manual, const PageRecord& page, const Forms& forms, Xapian::docid reading) {
+std::string PageData(const ManualRecord& manual, const PageRecord& page, const Forms& forms) {
   FieldWriter fields;
   fields.Text(manual.set);
   fields.Text(manual.manual);
-  fields.Number(reading);
   PageRecord head = page;
   head.sightings.clear();
   fields.Text(EncodePage(head, WithReadings::kNo));
@@ -74,18 +73,20 @@ void IndexWords(const PageReading& reading, Xapian::Document& document) {
   for (const Word& word : reading.words) generator.index_text_without_positions(word.text);
 }
 
-Xapian::docid AddReading(Xapian::WritableDatabase& database, const ManualRecord& manual, const PageRecord& page) {
+void AddReading(Xapian::WritableDatabase& database, const ManualRecord& manual, const PageRecord& page) {
   Xapian::Document document;
   document.set_data(EncodeReading(page.reading));
   document.add_boolean_term(ManualTerm(manual.set, manual.manual));
-  return database.add_document(document);
+  database.add_document(document);
 }
 
-Xapian::docid AddPage(Xapian::WritableDatabase& database, const ManualRecord& manual, const PageRecord& page,
-                      const Rules& rules) {
+// Its reading and then the page.
+void AddPage(Xapian::WritableDatabase& database, const ManualRecord& manual, const PageRecord& page,
+             const Rules& rules) {
+  AddReading(database, manual, page);
   const Forms forms = FormsOf(page.sightings);
   Xapian::Document document;
-  document.set_data(PageData(manual, page, forms, AddReading(database, manual, page)));
+  document.set_data(PageData(manual, page, forms));
   document.add_value(kPlaceSlot, PlaceValue(manual.set, manual.manual, page.file, page.page));
   document.add_boolean_term(ManualTerm(manual.set, manual.manual));
   document.add_boolean_term(SetTerm(manual.set));
@@ -97,22 +98,19 @@ Xapian::docid AddPage(Xapian::WritableDatabase& database, const ManualRecord& ma
   for (const Word& word : page.reading.words) {
     for (const std::string& folded : FoldedReadings(word, rules)) document.add_boolean_term(MisreadTerm(folded));
   }
-  return database.add_document(document);
+  database.add_document(document);
 }
 
 }  // namespace
 
 void AddManual(Xapian::WritableDatabase& database, const ManualRecord& manual, const Rules& rules) {
-  std::vector<Xapian::docid> pages;
-  pages.reserve(manual.pages.size());
-  for (const PageRecord& page : manual.pages) pages.push_back(AddPage(database, manual, page, rules));
+  for (const PageRecord& page : manual.pages) AddPage(database, manual, page, rules);
 
   FieldWriter fields;
   fields.Text(EncodeManualHead(manual));
   fields.Text(EncodeLinks(manual.links));
   fields.Text(EncodeSummary(Summarize(manual)));
-  fields.Number(pages.size());
-  for (const Xapian::docid page : pages) fields.Number(page);
+  fields.Number(manual.pages.size());
 
   Xapian::Document document;
   document.set_data(fields.Take());

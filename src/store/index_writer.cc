@@ -3,6 +3,7 @@
 #include "store/documents.h"
 #include "store/folder.h"
 #include "store/schema.h"
+#include "store/shard_manifest.h"
 #include "store/stored.h"
 #include "store/writer_note.h"
 #include "store/xapian_errors.h"
@@ -126,6 +127,12 @@ Result<void> IndexWriter::ReplaceManual(const ManualRecord& manual) {
   return impl_->Commit([&](Xapian::WritableDatabase& database) {
     database.delete_document(store::ManualTerm(manual.set, manual.manual));
     store::AddManual(database, manual, impl_->rules());
+  });
+}
+
+Result<void> IndexWriter::SetManifest(const std::optional<ShardManifest>& manifest) {
+  return impl_->Commit([&](Xapian::WritableDatabase& database) {
+    database.set_metadata(store::kShardKey, manifest ? store::EncodeManifest(*manifest) : std::string());
   });
 }
 

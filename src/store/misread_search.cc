@@ -12,6 +12,7 @@
 
 #include <algorithm>
 #include <set>
+#include <tuple>
 #include <utility>
 
 namespace benchleaf::store {
@@ -99,7 +100,7 @@ std::vector<FoundSighting> FindMisread(const Xapian::Database& database, const R
     for (const StoredSighting& sighting : page.sightings) {
       if (sighting.text != term) sightings.push_back(sighting.Decode());
     }
-    const PageReading reading = LoadReading(database, page.reading);
+    const PageReading reading = LoadReading(database, *at);
     for (const Word& word : reading.words) {
       const std::vector<std::string> folded = FoldedReadings(word, rules);
       if (std::none_of(folded.begin(), folded.end(), [&](const auto& one) { return wanted.count(one) != 0; })) continue;
@@ -111,7 +112,8 @@ std::vector<FoundSighting> FindMisread(const Xapian::Database& database, const R
   }
   pages.insert(answered.begin(), answered.end());
   std::stable_sort(more.begin(), more.end(), [](const FoundSighting& a, const FoundSighting& b) {
-    return a.sighting.confidence > b.sighting.confidence;
+    return std::tie(b.sighting.confidence, a.place.set, a.place.manual, a.place.file, a.place.page) <
+           std::tie(a.sighting.confidence, b.place.set, b.place.manual, b.place.file, b.place.page);
   });
   if (more.size() > most) more.resize(most);
   return more;

@@ -3,10 +3,12 @@
 //
 // Metadata
 //   benchleaf-schema   the version, decimal. A database with documents but without it is not ours.
+//   benchleaf-shard    only in a whole shard: its manifest (shard_manifest.cc)
 //
-// Documents, all of a manual written in one transaction
-//   manual    one a manual. Data: the manual's head and links, what `sets` tells of it, and the ids of its page
-//             documents in reading order, so that a manual is read without a search.
+// Documents, all of a manual written in one transaction. Their ids follow each other: for each page in reading order
+// its reading and then the page, and last the manual. So a manual is read without a search, and no document names the
+// id of another: merging gives all new ids, shard after shard.
+//   manual    one a manual. Data: the manual's head and links, what `sets` tells of it, and the number of its pages.
 //   page      one a page. Data: its place, its record without sightings and reading, then each sighting on its own, so
 //             that an answer decodes only the sightings that it names. Sightings and entries are no documents of their
 //             own: a page has some hundreds, and a million pages would make 300 million documents; and the best
@@ -59,7 +61,8 @@
 namespace benchleaf::store {
 
 inline constexpr const char* kSchemaKey = "benchleaf-schema";
-inline constexpr const char* kSchemaVersion = "1";
+inline constexpr const char* kShardKey = "benchleaf-shard";
+inline constexpr const char* kSchemaVersion = "2";
 
 inline constexpr const char* kManualTerm = "Dmanual";
 

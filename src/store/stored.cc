@@ -7,7 +7,7 @@
 #include "benchleaf/record/codec.h"
 
 #include <algorithm>
-#include <limits>
+#include <cstdint>
 #include <tuple>
 
 namespace benchleaf::store {
@@ -20,15 +20,11 @@ T Sound(Result<T> decoded) {
   return *std::move(decoded);
 }
 
-Xapian::docid ReadId(FieldReader& fields) {
-  return static_cast<Xapian::docid>(fields.Number(std::numeric_limits<Xapian::docid>::max()));
-}
-
 // The manuals whose documents have the term, by set and name.
 std::vector<StoredManual> ManualsWith(const Xapian::Database& database, const std::string& term) {
   std::vector<StoredManual> manuals;
   for (auto at = database.postlist_begin(term); at != database.postlist_end(term); ++at) {
-    manuals.push_back(ParseManual(database.get_document(*at).get_data()));
+    manuals.push_back(ParseManual(database.get_document(*at).get_data(), *at));
   }
   std::sort(manuals.begin(), manuals.end(), [](const StoredManual& a, const StoredManual& b) {
     return std::tie(a.manual.set, a.manual.manual) < std::tie(b.manual.set, b.manual.manual);
@@ -49,7 +45,6 @@ StoredPage ParsePage(std::string_view data) {
   StoredPage stored;
   stored.set = fields.Text();
   stored.manual = fields.Text();
-  stored.reading = ReadId(fields);
   stored.page = Sound(DecodePage(fields.Text()));
   stored.sightings.resize(fields.Count());
   for (StoredSighting& sighting : stored.sightings) {
@@ -62,21 +57,35 @@ StoredPage ParsePage(std::string_view data) {
   return stored;
 }
 
-StoredManual ParseManual(std::string_view data) {
+StoredManual ParseManual(std::string_view data, Xapian::docid id) {
   FieldReader fields(data);
   StoredManual stored;
   stored.manual = Sound(DecodeManualHead(fields.Text()));
   stored.links = fields.Text();
   stored.summary = DecodeSummary(fields.Text());
-  stored.pages.resize(fields.Count());
-  for (Xapian::docid& page : stored.pages) page = ReadId(fields);
+  // Two documents a page stand in front of the manual's own.
+  const std::uint64_t pages = fields.Number((id - 1) / 2);
+  stored.pages.reserve(pages);
+  for (std::uint64_t left = pages; left > 0; --left) {
+    stored.pages.push_back(id - 1 - static_cast<Xapian::docid>(2 * (left - 1)));
+  }
   return stored;
 }
 
 std::vector<Link> LinksOf(const StoredManual& stored) { return Sound(DecodeLinks(stored.links)); }
 
-PageReading LoadReading(const Xapian::Database& database, Xapian::docid reading) {
-  return Sound(DecodeReading(database.get_document(reading).get_data()));
+namespace {
+
+// The data of the reading that stands in front of a page.
+std::string ReadingData(const Xapian::Database& database, Xapian::docid page) {
+  if (page < 2) ThrowDamaged();
+  return database.get_document(page - 1).get_data();
+}
+
+}  // namespace
+
+PageReading LoadReading(const Xapian::Database& database, Xapian::docid page) {
+  return Sound(DecodeReading(ReadingData(database, page)));
 }
 
 namespace {
@@ -92,7 +101,7 @@ PageRecord LoadPageOfTubes(const Xapian::Database& database, Xapian::docid page)
     if (tube || sighting.kind == TermKind::kDesignator) record.sightings.push_back(sighting.Decode());
   }
   if (names_tubes) {
-    record.reading.frame = Sound(DecodeReadingFrame(database.get_document(stored.reading).get_data()));
+    record.reading.frame = Sound(DecodeReadingFrame(ReadingData(database, page)));
   } else {
     record.sightings.clear();
   }
@@ -107,7 +116,7 @@ PageRecord LoadPage(const Xapian::Database& database, Xapian::docid page) {
   PageRecord record = std::move(stored.page);
   record.sightings.reserve(stored.sightings.size());
   for (const StoredSighting& sighting : stored.sightings) record.sightings.push_back(sighting.Decode());
-  record.reading = LoadReading(database, stored.reading);
+  record.reading = LoadReading(database, page);
   return record;
 }
 

@@ -30,7 +30,6 @@ struct StoredSighting {
 struct StoredPage {
   std::string set;
   std::string manual;
-  Xapian::docid reading = 0;
   PageRecord page;  // without sightings and reading
   std::vector<StoredSighting> sightings;
 
@@ -47,10 +46,12 @@ struct StoredManual {
   std::vector<Xapian::docid> pages;  // in reading order
 };
 
-StoredManual ParseManual(std::string_view data);
+// `id` is that of the document.
+StoredManual ParseManual(std::string_view data, Xapian::docid id);
 
 std::vector<Link> LinksOf(const StoredManual& stored);
-PageReading LoadReading(const Xapian::Database& database, Xapian::docid reading);
+// The words of the page of that id.
+PageReading LoadReading(const Xapian::Database& database, Xapian::docid page);
 // With sightings and reading.
 PageRecord LoadPage(const Xapian::Database& database, Xapian::docid page);
 

@@ -166,7 +166,7 @@ std::vector<FoundSighting> FindText(const Xapian::Database& database, const Find
     const std::string data = at.get_document().get_data();
     const StoredPage page = ParsePage(data);
     if (!query.set.empty() && page.set != query.set) continue;
-    const PageReading reading = LoadReading(database, page.reading);
+    const PageReading reading = LoadReading(database, *at);
     const std::optional<std::size_t> word = BestWord(reading.words, asked);
     if (word) found.push_back({page.Place(), SightingOfWord(reading.words[*word], reading.frame), Match::kText});
   }

@@ -19,10 +19,11 @@ void SearchPage(PageRecord& page, const Rules& rules, ListState& state) {
     page.reading = {};
     return;
   }
-  page.facts = DescribePage(page.reading, rules);
-  page.sightings = ExtractSightings(page.reading, rules);
+  const PageRows rows = ReadRows(page.reading, rules);
+  page.facts = DescribePage(page.reading, rows, rules);
+  page.sightings = ExtractSightings(page.reading, rows, rules);
   if (page.facts.kind == PageKind::kPartsList) {
-    page.entries = ExtractEntries(page.reading, rules, state);
+    page.entries = ExtractEntries(page.reading, rows, rules, state);
   }
 }
 

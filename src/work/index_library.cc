@@ -5,6 +5,7 @@
 #include "work/manual_feed.h"
 #include "work/plan.h"
 #include "work/rules_fingerprint.h"
+#include "work/shard_run.h"
 #include "work/worker_pool.h"
 
 #include "benchleaf/extract/own_rules.h"
@@ -17,6 +18,7 @@
 #include <cstddef>
 #include <map>
 #include <memory>
+#include <optional>
 #include <set>
 #include <string>
 #include <tuple>
@@ -33,7 +35,11 @@ class Run {
       : options_(options),
         observer_(observer),
         cancel_(cancel),
-        pool_({options.program, options.config, options.limits}, std::max(1, options.workers)) {}
+        pool_({options.program, options.config, options.limits}, std::max(1, options.workers)) {
+    if (options_.shard) {
+      shard_.emplace(*options_.shard, options_.database);
+    }
+  }
 
   Result<IndexSummary> Finish() {
     const Result<void> done = Steps();
@@ -43,6 +49,12 @@ class Run {
     summary_.cancelled = !done;
     if (const Result<void> counted = CountIndex(); !counted) {
       return tl::unexpected(counted.error());
+    }
+    if (shard_ && done) {
+      if (Result<void> whole = shard_->Finish(std::move(writer_), terms_.reading_fingerprint, terms_.rules_fingerprint);
+          !whole) {
+        return tl::unexpected(std::move(whole.error()));
+      }
     }
     GatherProblems();
     return std::move(summary_);
@@ -76,11 +88,9 @@ class Run {
       return tl::unexpected(std::move(library.error()));
     }
     library_ = std::move(*library);
-    Result<std::unique_ptr<IndexWriter>> writer = IndexWriter::Open(options_.database, rules_);
-    if (!writer) {
-      return tl::unexpected(std::move(writer.error()));
+    if (Result<void> opened = OpenWriter(); !opened) {
+      return opened;
     }
-    writer_ = std::move(*writer);
     Result<IndexOutline> outline = IndexOutline::Read(*writer_, cancel_);
     if (!outline) {
       return tl::unexpected(std::move(outline.error()));
@@ -90,6 +100,24 @@ class Run {
     return {};
   }
 
+  Result<void> OpenWriter() {
+    std::filesystem::path database = options_.database;
+    if (shard_) {
+      shard_->TakeSets(library_);
+      Result<std::filesystem::path> unfinished = shard_->Begin();
+      if (!unfinished) {
+        return tl::unexpected(std::move(unfinished.error()));
+      }
+      database = std::move(*unfinished);
+    }
+    Result<std::unique_ptr<IndexWriter>> writer = IndexWriter::Open(database, rules_);
+    if (!writer) {
+      return tl::unexpected(std::move(writer.error()));
+    }
+    writer_ = std::move(*writer);
+    return shard_ ? ShardRun::Open(*writer_) : Result<void>();
+  }
+
   Result<void> CountPages() {
     const std::vector<const ScanFile*> files = FilesToCount(library_, outline_);
     CountFeed feed(library_.root, files);
@@ -97,6 +125,13 @@ class Run {
       return counted;
     }
     plans_ = PlanManuals(library_, outline_, feed.TakeCounts(), terms_);
+    for (ManualPlan& plan : plans_) {
+      if (shard_ && shard_->IsElsewhere(plan.head.set, plan.head.manual)) {
+        plan.work = ManualWork::kRemove;
+        plan.pages.clear();
+        plan.failures.clear();
+      }
+    }
     return {};
   }
 
@@ -171,6 +206,10 @@ class Run {
 
   // What the scan left out, but for files whose failure stands with their manual.
   std::vector<Error> ScanProblems() const {
+    // What belongs to no set is told once, not by every shard.
+    if (options_.shard && options_.shard->number != 1) {
+      return {};
+    }
     std::vector<Error> problems = library_.problems;
     std::erase_if(problems, [&](const Error& problem) {
       return std::any_of(plans_.begin(), plans_.end(), [&](const ManualPlan& plan) {
@@ -201,6 +240,7 @@ class Run {
   IndexObserver& observer_;
   const std::atomic<bool>& cancel_;
   WorkerPool pool_;
+  std::optional<ShardRun> shard_;
   PlanTerms terms_;
   std::shared_ptr<const Rules> rules_;
   ScannedLibrary library_;

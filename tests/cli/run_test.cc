@@ -13,7 +13,7 @@ using testing::Not;
 
 namespace fs = std::filesystem;
 
-const std::vector<std::string> kCommands = {"index", "find", "parts", "tube", "sets", "picture", "export"};
+const std::vector<std::string> kCommands = {"index", "find", "parts", "tube", "sets", "picture", "export", "merge"};
 
 TEST(Run, HelpListsEveryCommandForPeople) {
   const RunResult result = RunProgram({"--help"});
@@ -44,7 +44,8 @@ TEST(Run, MisuseGoesToTheTalkingStream) {
       {"no command", {}, "--help"},
       {"no such command",
        {"prats"},
-       "the commands are: index, find, parts, tube, lineup, gaps, stock, replace, sets, picture, binder, export"},
+       "the commands are: index, find, parts, tube, lineup, gaps, stock, replace, sets, picture, binder, export, "
+       "merge"},
       {"an option that is none", {"sets", "--colour"}, "--colour"},
       {"a command without what it needs", {"find"}, "TERM"},
       {"a number that is none", {"find", "C1", "--limit", "many"}, "--limit"},

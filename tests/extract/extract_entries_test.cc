@@ -5,6 +5,8 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cstddef>
+#include <ctime>
 #include <string>
 #include <vector>
 
@@ -418,6 +420,38 @@ TEST(ExtractEntries, IsLessSureOfRowsThatWereRepaired) {
                      ShippedRules(), state);
   ASSERT_EQ(entries.size(), 3U);
   EXPECT_GT(entries[0].confidence, entries[1].confidence);
+}
+
+// A page of so many rows as a hostile file may hold them, some of them read badly.
+PageReading LongList(int rows) {
+  std::vector<std::string> lines;
+  for (int row = 1; row <= rows; ++row) {
+    const std::string number = std::to_string(row);
+    lines.push_back((row % 7 == 0 ? "K" : "R") + number + std::string(8 - number.size(), ' ') +
+                    (row % 5 == 0 ? "Same as R1" : "Resistor, 470K 1/2W") + "    61-" +
+                    std::to_string(1000 + row % 900) + "-1");
+  }
+  PageReading reading = PageOf(lines);
+  for (std::size_t i = 0; i < reading.words.size(); i += 9) {
+    reading.words[i].confidence = 0.3;
+  }
+  return reading;
+}
+
+TEST(ExtractEntries, TakesTimeByTheRowsOfALongList) {
+  // Of the processor, so that a busy machine does not count; the limits are wide, since sanitizers count.
+  const auto seconds = [](int rows) {
+    const PageReading reading = LongList(rows);
+    const std::clock_t start = std::clock();
+    ListState state;
+    EXPECT_GT(ExtractEntries(reading, ShippedRules(), state).size(), static_cast<std::size_t>(rows) / 2);
+    EXPECT_GT(ExtractSightings(reading, ShippedRules()).size(), static_cast<std::size_t>(rows));
+    return static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
+  };
+  const double short_list = seconds(250);
+  const double long_list = seconds(2000);
+  EXPECT_LT(long_list, 20);
+  EXPECT_LT(long_list, 24 * short_list + 0.1) << "eight times the rows; were it by their square, 64 times the seconds";
 }
 
 }  // namespace

@@ -28,6 +28,20 @@ TEST(MisreadingCost, RisesWithWhatABadScanSeldomDoes) {
   EXPECT_GT(Cost(std::string(40, 'R'), "R1"), 20) << "no designator at all";
 }
 
+TEST(MisreadingCost, NeedNotBeToldExactlyOnceItIsEnough) {
+  const auto& tables = ShippedRules().tables();
+  for (const char* read : {"R101", "RI0I", "c13", "C.13", "C7131", "", "XXXXXX", "R1", "R10155", "|R1O1"}) {
+    for (const char* meant : {"R101", "C13", "R1"}) {
+      const double cost = MisreadingCost(read, meant, tables);
+      for (const double enough : {0.2, 1.0, 2.3, 5.0}) {
+        const double told = MisreadingCost(read, meant, tables, enough);
+        EXPECT_LE(told, cost) << read << ' ' << meant;
+        EXPECT_TRUE(told == cost || told >= enough) << read << ' ' << meant << ' ' << enough;
+      }
+    }
+  }
+}
+
 TEST(MayHold, KnowsLettersPrintedAlike) {
   EXPECT_TRUE(MayHold("K12", 'R', ShippedRules().tables()));
   EXPECT_FALSE(MayHold("V12", 'R', ShippedRules().tables()));

@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cstddef>
+
 namespace benchleaf::extract {
 namespace {
 
@@ -53,6 +55,28 @@ TEST(FittedToShape, PutsRightWhatOthersOfTheColumnShow) {
 }
 
 TEST(ShapeOf, KeepsSigns) { EXPECT_EQ(ShapeOf("RC20-4/b"), "AA99-9/A"); }
+
+TEST(LeastFigures, AreNeverTooMany) {
+  struct Case {
+    const char* pattern;
+    std::size_t figures;
+    const char* reason;
+  };
+  const Case cases[] = {
+      {"[0-9]{4}-[0-9]{2}", 6, "counted"},
+      {"[0-9]{2,5}-[0-9]", 3, "the fewest"},
+      {"[A-Z]{1,3}-[0-9]{3}(-[0-9]{1,4})?[A-Z]?", 3, "brackets may be left out"},
+      {"[0-9]?[0-9]*[0-9]+", 1, "only the last must be there"},
+      {"[0-9]{3}|[A-Z]+", 0, "one or the other"},
+      {"RC[0-9R]{3}", 0, "not only figures"},
+      {"\\[0-9]", 0, "a bracket that stands for itself"},
+      {"[(][0-9]", 1, "a bracket within a class opens none"},
+      {"[A-", 0, "not whole"},
+  };
+  for (const Case& c : cases) {
+    EXPECT_EQ(LeastFigures(c.pattern), c.figures) << c.pattern << ": " << c.reason;
+  }
+}
 
 }  // namespace
 }  // namespace benchleaf::extract

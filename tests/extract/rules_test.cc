@@ -158,7 +158,7 @@ TEST_F(OwnRulesTest, GoOverTheShippedOnes) {
   EXPECT_EQ(tables.part_words.at("CAPACITOR"), std::vector<std::string>{"C"}) << "replaced, not added to";
   EXPECT_EQ(tables.kind_phrases.back().words, std::vector<std::string>{"STROMLAUFPLAN"});
   EXPECT_EQ(tables.tube_types.count("6ZZ6"), 1U);
-  EXPECT_EQ(tables.look_alikes.at("@").fold, '0');
+  EXPECT_EQ(tables.look_alikes.Of("@").fold, '0');
   EXPECT_EQ(tables.list_words.at(extract::ListRole::kUnit).back(), "BAUGRUPPE");
   EXPECT_TRUE(std::any_of(tables.part_patterns.begin(), tables.part_patterns.end(),
                           [](const auto& part) { return part.name == "my maker"; }));

@@ -20,7 +20,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         sighting.Decode();
       }
     } else if (kind == 'm') {
-      store::LinksOf(store::ParseManual(bytes));
+      constexpr Xapian::docid kId = 1000;
+      store::LinksOf(store::ParseManual(bytes, kId));
     } else {
       store::DecodeSummary(bytes);
     }

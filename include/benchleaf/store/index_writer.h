@@ -6,6 +6,7 @@
 #include "benchleaf/core/result.h"
 #include "benchleaf/extract/rules.h"
 #include "benchleaf/record/manual_record.h"
+#include "benchleaf/store/shard_manifest.h"
 
 #include <filesystem>
 #include <memory>
@@ -38,6 +39,9 @@ class IndexWriter {
   // Replaces everything known of that set's manual in one transaction and commits it. On failure the index is as it
   // was before.
   Result<void> ReplaceManual(const ManualRecord& manual);
+
+  // Says that the index is a whole shard, or, with nothing, that it is none, and commits.
+  Result<void> SetManifest(const std::optional<ShardManifest>& manifest);
 
   // Removes a manual that is no longer in the library, and commits.
   Result<void> RemoveManual(const std::string& set, const std::string& manual);

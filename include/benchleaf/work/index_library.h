@@ -4,11 +4,13 @@
 #define BENCHLEAF_WORK_INDEX_LIBRARY_H_
 
 #include "benchleaf/core/result.h"
+#include "benchleaf/library/shard.h"
 
 #include <atomic>
 #include <chrono>
 #include <cstdint>
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -27,6 +29,9 @@ struct IndexOptions {
   std::filesystem::path config;    // the project's data
   std::filesystem::path program;   // the program that is started as `program worker` for each worker
   int workers = 2;
+  // Only the sets of this shard: `database` is then written under its unfinished name (store/merge_shards.h), and
+  // renamed when the shard is whole.
+  std::optional<ShardPlace> shard;
   bool read_again = false;  // also pages that are in the index, also those that failed
   WorkerLimits limits;
 };
@@ -60,7 +65,9 @@ struct IndexSummary {
 // in the summary, never a failure.
 //
 // A file that cannot be opened now keeps the pages that the index has of it; only a file that is gone from a folder
-// that could be listed takes its pages with it. Files and pages known to be unreadable are problems of every run.
+// that could be listed takes its pages with it. Of a shard, sets that belong to another one now are removed. Fails with
+// kForeign when `database` is to become a shard and is something else, or is there beside its unfinished one. Files and
+// pages known to be unreadable are problems of every run.
 Result<IndexSummary> IndexLibrary(const IndexOptions& options, IndexObserver& observer,
                                   const std::atomic<bool>& cancel);
 
