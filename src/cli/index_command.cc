@@ -57,6 +57,11 @@ std::string SummaryWords(const IndexSummary& summary) {
   return words;
 }
 
+// What an interrupted run leaves for the next one.
+std::string PagesKept(const IndexSummary& summary) {
+  return Counted(static_cast<std::size_t>(summary.pages), "page") + " in the index";
+}
+
 }  // namespace
 
 void SetUpIndex(CLI::App& app, Job& job) {
@@ -69,8 +74,7 @@ void SetUpIndex(CLI::App& app, Job& job) {
       ->type_name("N")
       ->check(CLI::Range(1, kMostWorkers));
   command->add_flag("--read-again", options->read_again, "Read every page again, also those that are in the index");
-  CLI::Option* quiet = command->add_flag("-q,--quiet", options->quiet, "Tell of problems only");
-  command->add_flag("-v,--verbose", options->verbose, "Tell of each page")->excludes(quiet);
+  AddTalkOptions(*command, options->talk);
   command->add_flag("--json", options->json, "Write a summary as one JSON object");
   AddPlaceOptions(*command, options->places);
   command->footer(
@@ -89,20 +93,18 @@ ExitCode RunIndex(const IndexCommandOptions& options, const Streams& streams) {
   index.workers = options.workers;
   index.read_again = options.read_again;
 
-  Talk talk = Talk::kNormal;
-  if (options.quiet) talk = Talk::kQuiet;
-  if (options.verbose) talk = Talk::kVerbose;
-  Progress progress(streams, talk);
+  Progress progress(streams, options.talk.talk());
   const Interrupt interrupt;
   const auto summary = IndexLibrary(index, progress, interrupt.flag());
   progress.Finish();
   if (!summary) return Stop(streams, summary.error());
   if (options.json) streams.out << SummaryJson(*summary, progress);
   if (summary->cancelled) {
-    Say(streams, "stopped; the manuals finished so far are kept: run the same command again to go on");
+    Say(streams, "stopped; the manuals finished so far are kept, with " + PagesKept(*summary) +
+                     "; the same command goes on where it was: benchleaf index '" + options.places.library + "'");
     return ExitCode::kInterrupted;
   }
-  if (!options.quiet) Say(streams, SummaryWords(*summary));
+  if (!options.talk.quiet) Say(streams, SummaryWords(*summary));
   return summary->problems.empty() && progress.pages_failed() == 0 ? ExitCode::kOk : ExitCode::kPartly;
 }
 

@@ -5,6 +5,7 @@
 
 #include "cli/job.h"
 #include "cli/places.h"
+#include "cli/talk_options.h"
 
 #include "benchleaf/work/index_library.h"
 
@@ -14,8 +15,7 @@ struct IndexCommandOptions {
   PlaceOptions places;
   int workers = 1;
   bool read_again = false;
-  bool quiet = false;
-  bool verbose = false;
+  TalkOptions talk;
   bool json = false;
 };
 

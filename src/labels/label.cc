@@ -21,15 +21,12 @@ struct Unref {
 template <class T>
 using Owned = std::unique_ptr<T, Unref>;
 
-// A line's height, accents and descenders included, is about this many times its letters' size.
-constexpr double kLinePerSize = 1.25;
-
 Owned<PangoLayout> LaidOut(const std::string& text, const LabelStyle& style) {
   const Owned<PangoContext> context(pango_font_map_create_context(pango_cairo_font_map_get_default()));
   Owned<PangoLayout> layout(pango_layout_new(context.get()));
   const Owned<PangoFontDescription> font(pango_font_description_new());
   pango_font_description_set_family_static(font.get(), "sans-serif");
-  pango_font_description_set_absolute_size(font.get(), style.height_px / kLinePerSize * PANGO_SCALE);
+  pango_font_description_set_absolute_size(font.get(), 1.0 * style.height_px * PANGO_SCALE);
   if (style.weight == LabelWeight::kBold) pango_font_description_set_weight(font.get(), PANGO_WEIGHT_BOLD);
   pango_layout_set_font_description(layout.get(), font.get());
   pango_layout_set_single_paragraph_mode(layout.get(), 1);
@@ -38,6 +35,12 @@ Owned<PangoLayout> LaidOut(const std::string& text, const LabelStyle& style) {
     pango_layout_set_ellipsize(layout.get(), PANGO_ELLIPSIZE_END);
   }
   pango_layout_set_text(layout.get(), text.data(), static_cast<int>(text.size()));
+  // A line is higher than its letters' size, by how much is each face's own: the size follows from the line.
+  int line = 0;
+  pango_layout_get_size(layout.get(), nullptr, &line);
+  const double height = 1.0 * style.height_px * PANGO_SCALE;
+  pango_font_description_set_absolute_size(font.get(), height * height / std::max(line, 1));
+  pango_layout_set_font_description(layout.get(), font.get());
   return layout;
 }
 

@@ -12,7 +12,7 @@ long Ink(const GreyImage& label) {
 }
 
 TEST(Label, IsOneLineOfTheHeightAskedFor) {
-  for (const int height : {12, 24, 60}) {
+  for (const int height : {14, 24, 60}) {
     const GreyImage label = Label("Quillhaven 12\nV9", {.height_px = height});
     EXPECT_EQ(label.height, height);
     EXPECT_GT(label.width, 4 * height);
