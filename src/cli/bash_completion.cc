@@ -39,12 +39,12 @@ _benchleaf_lines() {
   while IFS= read -r line; do
     [[ -n $line && ${line,,} == "${typed,,}"* ]] && COMPREPLY+=("$(printf '%q' "$line")")
   done <<< "$2"
-}  // namespace
+}
 
-#The names of the sets in the index that the line names.
+# The names of the sets in the index that the line names.
 _benchleaf_sets() {
-  local i where = () for ((i = 2; i < COMP_CWORD; ++i));
-  do
+  local i where=()
+  for ((i = 2; i < COMP_CWORD; ++i)); do
     case ${COMP_WORDS[i]} in
       --library | --db | --config) where+=("${COMP_WORDS[i]}" "${COMP_WORDS[i + 1]/#\~/$HOME}") ;;
     esac

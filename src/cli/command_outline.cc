@@ -45,7 +45,9 @@ OptionOutline OptionOf(const std::string& command, const CLI::Option& option) {
   const bool is_flag = option.get_items_expected_max() == 0;
   if (!is_flag) {
     const std::string& shown = option.get_option_text();
-    outline.value = ValueOf(command, outline.names.back(), shown.empty() ? option.get_type_name() : shown);
+    const std::string name = shown.empty() ? option.get_type_name() : shown;
+    // CLI11 tells bounds behind the name: "N:INT in [1 - 256]".
+    outline.value = ValueOf(command, outline.names.back(), name.substr(0, name.find(':')));
   }
   outline.description = option.get_description();
   outline.repeats = option.get_expected_max() > 1 && !is_flag;

@@ -58,8 +58,10 @@ std::string SummaryWords(const IndexSummary& summary) {
 }
 
 // What an interrupted run leaves for the next one.
-std::string PagesKept(const IndexSummary& summary) {
-  return Counted(static_cast<std::size_t>(summary.pages), "page") + " in the index";
+std::string KeptWords(const IndexSummary& summary) {
+  if (summary.pages == 0) return "no manual was finished yet, so the same command begins again";
+  return "the manuals finished so far are in the index, " + Counted(static_cast<std::size_t>(summary.pages), "page") +
+         " in all, and the same command goes on with the rest";
 }
 
 }  // namespace
@@ -100,8 +102,7 @@ ExitCode RunIndex(const IndexCommandOptions& options, const Streams& streams) {
   if (!summary) return Stop(streams, summary.error());
   if (options.json) streams.out << SummaryJson(*summary, progress);
   if (summary->cancelled) {
-    Say(streams, "stopped; the manuals finished so far are kept, with " + PagesKept(*summary) +
-                     "; the same command goes on where it was: benchleaf index '" + options.places.library + "'");
+    Say(streams, "stopped; " + KeptWords(*summary) + ": benchleaf index '" + options.places.library + "'");
     return ExitCode::kInterrupted;
   }
   if (!options.talk.quiet) Say(streams, SummaryWords(*summary));

@@ -20,7 +20,7 @@ namespace benchleaf {
 std::string ProgramVersion() { return BENCHLEAF_VERSION; }
 
 std::string VersionText() {
-  std::string text = "benchleaf " + ProgramVersion() + "\n";
+  std::string text = "benchleaf " + ProgramVersion();
   for (const std::vector<LibraryVersion>& libraries : {LibrariesOfReading(),
                                                        LibrariesOfPixels(),
                                                        LibrariesOfRaster(),
@@ -32,7 +32,7 @@ std::string VersionText() {
                                                        LibrariesOfWork(),
                                                        LibrariesOfCore(),
                                                        {{"CLI11", CLI11_VERSION}}}) {
-    for (const LibraryVersion& library : libraries) text += "  " + library.name + " " + library.version + "\n";
+    for (const LibraryVersion& library : libraries) text += "\n  " + library.name + " " + library.version;
   }
   return text;
 }

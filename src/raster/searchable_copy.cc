@@ -48,6 +48,10 @@ Error Thrown(const PageToCopy& page, const std::exception& thrown) {
   return {ErrorCode::kDamaged, std::string("the page cannot be copied: ") + thrown.what(), page.name, page.page};
 }
 
+tl::unexpected<Error> NoSuchPage(int last) {
+  return Fail(ErrorCode::kMissing, "there is no such page; the last one is " + std::to_string(last));
+}
+
 double Real(QPDFObjectHandle number) { return number.isNumber() ? number.getNumericValue() : 0; }
 
 // The visible part of a page, as the renderer takes it: the crop box, cut to the media box.
@@ -155,7 +159,7 @@ class Copying {
     QPDF& source = Opened(page);
     std::vector<QPDFPageObjectHelper> all = QPDFPageDocumentHelper(source).getAllPages();
     if (page.page < 1 || static_cast<std::size_t>(page.page) > all.size()) {
-      return Fail(ErrorCode::kMissing, "there is no such page; the last one is " + std::to_string(all.size()));
+      return NoSuchPage(static_cast<int>(all.size()));
     }
     return all[static_cast<std::size_t>(page.page) - 1];
   }
@@ -164,6 +168,9 @@ class Copying {
   Result<QPDFPageObjectHelper> FromPicture(const PageToCopy& page) {
     const auto bytes = FileBytes::Map(page.path, page.name, RasterLimits{}.max_file_bytes);
     if (!bytes) return tl::unexpected(bytes.error());
+    const auto pictures = CountPictures(bytes->view());
+    if (!pictures) return tl::unexpected(pictures.error());
+    if (page.page < 1 || page.page > *pictures) return NoSuchPage(*pictures);
     const auto header = ReadPictureHeader(bytes->view(), page.page);
     if (!header) return tl::unexpected(header.error());
     if (std::max(header->width, header->height) > RasterLimits{}.max_side_px) {
@@ -218,12 +225,13 @@ class Copying {
     laid_.push_back(onto);
   }
 
+  // A font by a name of its own: readers take the measures of one that they know from themselves, not from here.
   QPDFObjectHandle Font(int number) {
     QPDFObjectHandle font = QPDFObjectHandle::parse(
-        "<< /Type /Font /Subtype /Type1 /BaseFont /Courier /FirstChar 1 /LastChar 255 "
+        "<< /Type /Font /Subtype /Type1 /BaseFont /BenchleafLaid /FirstChar 1 /LastChar 255 "
         "/Encoding << /Type /Encoding /Differences [" +
         characters_.Differences(number) +
-        "] >> /FontDescriptor << /Type /FontDescriptor /FontName /Courier /Flags 33 /FontBBox [0 0 600 1000] "
+        "] >> /FontDescriptor << /Type /FontDescriptor /FontName /BenchleafLaid /Flags 33 /FontBBox [0 0 600 1000] "
         "/ItalicAngle 0 /Ascent 1000 /Descent -1 /CapHeight 1000 /StemV 80 /MissingWidth 600 >> >>");
     QPDFObjectHandle widths = QPDFObjectHandle::newArray();
     for (int i = 1; i <= LaidCharacters::kPerFont; ++i) {

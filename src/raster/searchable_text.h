@@ -31,7 +31,7 @@ class LaidCharacters {
   std::string Differences(int font) const;
 
   static constexpr int kPerFont = 255;  // code 0 stays unused
-  static constexpr int kWidth = 600;    // of every character, in thousandths of the size: that of Courier
+  static constexpr int kWidth = 600;    // of every character, in thousandths of the size
 
  private:
   std::map<char32_t, int> places_;

@@ -62,7 +62,7 @@ TEST(Run, MisuseGoesToTheTalkingStream) {
       {"no such command",
        {"prats"},
        "the commands are: index, find, parts, tube, lineup, gaps, stock, replace, sets, picture, binder, searchable, "
-       "export, completion"},
+       "files, export, completion"},
       {"an option that is none", {"sets", "--colour"}, "--colour"},
       {"a command without what it needs", {"find"}, "TERM"},
       {"a number that is none", {"find", "C1", "--limit", "many"}, "--limit"},

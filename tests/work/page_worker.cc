@@ -4,4 +4,4 @@
 
 #include "benchleaf/work/index_library.h"
 
-int main() { return benchleaf::RunWorker(SourceFolder() / "config"); }
+int main() { return benchleaf::RunWorker(benchleaf::SourceFolder() / "config"); }

@@ -1,7 +1,9 @@
-// What commands write with --json, held against doc/json.md.
+// What commands write for other programs: --json held against doc/json.md, --csv against RFC 4180.
 
 #include "cli/made_library.h"
 #include "places/places.h"
+
+#include "benchleaf/core/csv_table.h"
 
 #include <gmock/gmock.h>
 #include <nlohmann/json.hpp>
@@ -143,6 +145,28 @@ TEST_F(JsonAnswers, AreWhatThePageAboutThemTells) {
                                               "order-unread",      "stock-claims",  "summary of binder",
                                               "summary of index"};
   for (const std::string& name : unseen) EXPECT_THAT(elsewhere, testing::Contains(name));
+}
+
+class CsvAnswers : public MadeLibrary {};
+
+TEST_F(CsvAnswers, HaveAHeaderAndAsManyFieldsInEveryRecordAndEndInCrLf) {
+  const std::string table = (folder_ / "tubes.csv").string();
+  std::ofstream(table) << "type,count\n6CB6A,1\n";
+  for (const std::vector<std::string>& command :
+       std::vector<std::vector<std::string>>{{"parts", "QUILLHAVEN", "--csv"},
+                                             {"lineup", "QUILLHAVEN", "--csv"},
+                                             {"gaps", "QUILLHAVEN", "--csv"},
+                                             {"stock", table, "--csv"},
+                                             {"replace", "QUILLHAVEN", "--only", "paper", "--csv"}}) {
+    const RunResult result = Ask(command);
+    const CsvTable csv = ParseCsv(result.out);
+    EXPECT_TRUE(csv.faults.empty()) << command.front();
+    ASSERT_GE(csv.rows.size(), 2U) << command.front() << ": " << result.err;
+    for (const CsvRow& row : csv.rows) EXPECT_EQ(row.cells.size(), csv.rows.front().cells.size()) << result.out;
+    // RFC 4180, 2.1: every record ends in CR LF, and none of these cells holds a line break.
+    EXPECT_EQ(std::count(result.out.begin(), result.out.end(), '\n'), static_cast<long>(csv.rows.size()));
+    EXPECT_EQ(std::count(result.out.begin(), result.out.end(), '\r'), static_cast<long>(csv.rows.size()));
+  }
 }
 
 }  // namespace
