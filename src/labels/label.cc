@@ -13,6 +13,7 @@ namespace {
 
 struct Unref {
   void operator()(PangoLayout* layout) const { g_object_unref(layout); }
+  void operator()(PangoFontMap* fonts) const { g_object_unref(fonts); }
   void operator()(PangoContext* context) const { g_object_unref(context); }
   void operator()(PangoFontDescription* font) const { pango_font_description_free(font); }
   void operator()(cairo_surface_t* surface) const { cairo_surface_destroy(surface); }
@@ -22,7 +23,9 @@ template <class T>
 using Owned = std::unique_ptr<T, Unref>;
 
 Owned<PangoLayout> LaidOut(const std::string& text, const LabelStyle& style) {
-  const Owned<PangoContext> context(pango_font_map_create_context(pango_cairo_font_map_get_default()));
+  // Not the library's own map, which it keeps for good: the layout holds this one as long as it lives.
+  const Owned<PangoFontMap> fonts(pango_cairo_font_map_new());
+  const Owned<PangoContext> context(pango_font_map_create_context(fonts.get()));
   Owned<PangoLayout> layout(pango_layout_new(context.get()));
   const Owned<PangoFontDescription> font(pango_font_description_new());
   pango_font_description_set_family_static(font.get(), "sans-serif");
