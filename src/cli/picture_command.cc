@@ -70,6 +70,17 @@ Result<void> CheckAsked(const PictureOptions& options) {
   return {};
 }
 
+// A picture in the library would be one of its scans from the next index on.
+void WarnOfLibrary(const PictureOptions& options, ExitCode code, const Streams& streams) {
+  const bool written = code == ExitCode::kOk || code == ExitCode::kPartly;
+  const fs::path out = options.out.empty() ? fs::path("picture.png") : fs::path(options.out);
+  if (!written || options.quiet || CheckOutsideLibrary(options.places, out)) return;
+  Say(streams,
+      "what was written lies in the library, where the next `benchleaf index` would read it as a scan: move it, or "
+      "name "
+      "another place with -o");
+}
+
 ExitCode PictureTerms(const PictureOptions& options, const Streams& streams) {
   const auto index = OpenIndex(options.places);
   if (!index) return Stop(streams, index.error());
@@ -167,11 +178,17 @@ ExitCode RunPicture(const PictureOptions& asked, const Streams& streams) {
     options.file = std::exchange(options.terms, {}).front();
   }
   if (const auto checked = CheckAsked(options); !checked) return Stop(streams, checked.error());
-  if (options.file.empty() && options.page.empty()) return PictureTerms(options, streams);
+  if (options.file.empty() && options.page.empty()) {
+    const ExitCode code = PictureTerms(options, streams);
+    WarnOfLibrary(options, code, streams);
+    return code;
+  }
   auto pages = NamedPages(options, streams);
   if (!pages) return pages.error();
   const std::string subject = SubjectOf(pages->front());
-  return WritePictures(options, std::move(*pages), subject, streams);
+  const ExitCode code = WritePictures(options, std::move(*pages), subject, streams);
+  WarnOfLibrary(options, code, streams);
+  return code;
 }
 
 }  // namespace benchleaf

@@ -40,10 +40,12 @@ struct Layout {
   Box Cell(std::size_t place) const {
     const int row = static_cast<int>(place) / kCellsPerRow;
     const int column = static_cast<int>(place) % kCellsPerRow;
-    return {margin + column * cell_width, head + row * cell_height, cell_width, cell_height};
+    return {margin + column * cell_width, head + row * cell_height, cell_width - gutter(), cell_height};
   }
   // Two lines of lettering under the picture.
-  ThumbSize thumb() const { return {cell_width - 2 * inset, cell_height - 3 * inset - 2 * line}; }
+  ThumbSize thumb() const { return {cell_width - gutter() - 2 * inset, cell_height - 3 * inset - 2 * line}; }
+  // Keeps captions of neighbours apart.
+  int gutter() const { return line; }
 
   int height;
   int width;
@@ -92,7 +94,7 @@ void DrawCell(ColorImage& sheet, const Layout& layout, const Box& cell, const Sh
   DrawLettering(sheet, Label(shown.caption.set, {layout.line, std::max(1, left), LabelWeight::kBold}), room.x, y, kInk);
   y += layout.line;
   DrawLettering(sheet, Label(shown.caption.page, {.height_px = layout.line, .max_width_px = width}), room.x, y, kPale);
-  FillBox(sheet, {cell.x, cell.bottom() - layout.rule, cell.width - layout.inset, layout.rule}, kRule);
+  FillBox(sheet, {cell.x, cell.bottom() - layout.rule, cell.width, layout.rule}, kRule);
 }
 
 }  // namespace

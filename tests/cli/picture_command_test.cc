@@ -144,6 +144,13 @@ TEST_F(PictureCommand, ShowsTheScanOrThePrintedPageThatIsNamed) {
   EXPECT_THAT(printed.out, HasSubstr("quillhaven/chassis.png, page 1 (printed 8-17)"));
 }
 
+TEST_F(PictureCommand, WarnsThatAPictureInTheLibraryWouldBecomeAScan) {
+  const std::string inside = (library_ / "R7.png").string();
+  EXPECT_THAT(Ask({"picture", "R7", "-o", inside}).err, HasSubstr("lies in the library"));
+  EXPECT_EQ(Ask({"picture", "R7", "-o", Target("R7.png")}).err, "");
+  EXPECT_EQ(Ask({"picture", "R7", "-o", inside, "--force", "--quiet"}).err, "");
+}
+
 TEST_F(PictureCommand, RefusesWhatItCannotPicture) {
   struct Case {
     const char* why;

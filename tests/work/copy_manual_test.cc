@@ -3,11 +3,14 @@
 #include "places/places.h"
 #include "work/copy_plan.h"
 #include "work/programs.h"
+#include "work/protocol.h"
 
 #include "benchleaf/raster/page_source.h"
 
 #include <gtest/gtest.h>
 
+#include <cstddef>
+#include <cstdint>
 #include <fstream>
 #include <iterator>
 
@@ -68,6 +71,27 @@ TEST(CopyManual, WritesTheCopyAndLeavesNothingElse) {
   ASSERT_TRUE(page);
   ASSERT_EQ(page->layer.size(), 1U);
   EXPECT_EQ(page->layer.front().text, "C112");
+}
+
+TEST(CopyManual, ALongCopyComesInPieces) {
+  const TemporaryFolder folder;
+  ColorImage noise;
+  noise.width = 2400;
+  noise.height = 2400;
+  std::uint32_t state = 1;
+  for (int i = 0; i < noise.width * noise.height * 3; ++i) {
+    state = state * 1664525U + 1013904223U;  // Numerical Recipes' generator
+    noise.pixels.push_back(static_cast<std::uint8_t>(state >> 24U));
+  }
+  const fs::path scan = folder.path() / "noise.png";
+  ASSERT_TRUE(WritePng(scan, noise));
+  const fs::path out = folder.path() / "copy.pdf";
+  const std::atomic<bool> never{false};
+  const auto left_out =
+      CopyManual({{scan, "noise.png", 1, 200, {}}}, out, {SourceFolder() / "config", PageWorker()}, never);
+  ASSERT_TRUE(left_out) << left_out.error().ToString();
+  EXPECT_GT(fs::file_size(out), kCopyPieceBytes);
+  EXPECT_TRUE(OpenScan(out, "copy.pdf"));
 }
 
 TEST(CopyManual, ThatFailsOrIsStoppedLeavesWhatWasThere) {
