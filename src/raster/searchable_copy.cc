@@ -192,7 +192,7 @@ class Copying {
                                            " /BitsPerComponent " + std::to_string(picture->bits) + " /Columns " +
                                            std::to_string(picture->width) + " >>");
     }
-    image.replaceStreamData(std::move(picture->bytes), QPDFObjectHandle::newName(jpeg ? "/DCTDecode" : "/FlateDecode"),
+    image.replaceStreamData(picture->bytes, QPDFObjectHandle::newName(jpeg ? "/DCTDecode" : "/FlateDecode"),
                             parameters);
     QPDFObjectHandle made = QPDFObjectHandle::parse("<< /Type /Page /MediaBox [0 0 " + width + " " + height + "] >>");
     QPDFObjectHandle resources = QPDFObjectHandle::parse("<< /XObject << >> >>");
