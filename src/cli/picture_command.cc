@@ -130,6 +130,7 @@ int PictureOptions::LimitOf() const {
 
 std::vector<std::string> PictureViews() {
   std::vector<std::string> names;
+  names.reserve(kViews.size());
   for (const auto& [name, view] : kViews) names.push_back(name);
   return names;
 }
