@@ -2,6 +2,7 @@
 
 #include "cli/choices.h"
 #include "cli/interrupt.h"
+#include "cli/status_line.h"
 #include "cli/talk.h"
 #include "cli/tube_files.h"
 
@@ -14,9 +15,9 @@
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
+#include <chrono>
 #include <cstdint>
 #include <memory>
-#include <system_error>
 #include <thread>
 #include <utility>
 
@@ -45,20 +46,6 @@ Result<Tables> LoadTables(const PlaceOptions& places) {
   return Tables{std::move(*rules), std::move(*tubes), std::move(*functions)};
 }
 
-// The binder's pictures would be taken for scans at the next index.
-Result<void> CheckOutsideLibrary(const BinderOptions& options) {
-  std::error_code failed;
-  const fs::path library = fs::weakly_canonical(options.places.library, failed);
-  const fs::path out = fs::weakly_canonical(fs::absolute(options.out), failed);
-  const auto [end, ignored] = std::mismatch(library.begin(), library.end(), out.begin(), out.end());
-  if (failed || end != library.end()) return {};
-  return Fail(
-      ErrorCode::kUsage,
-      "lies in the library, where its pictures would be read as scans at the next `benchleaf index`; name a folder "
-      "elsewhere",
-      options.out);
-}
-
 tl::expected<std::vector<std::string>, ExitCode> ChooseSets(IndexReader& index, const BinderOptions& options,
                                                             const Streams& streams) {
   std::vector<std::string> names;
@@ -78,18 +65,32 @@ tl::expected<std::vector<std::string>, ExitCode> ChooseSets(IndexReader& index, 
   return names;
 }
 
+Result<int> PagesOf(IndexReader& index, const std::vector<std::string>& names) {
+  const auto sets = index.Sets();
+  if (!sets) return tl::unexpected(sets.error());
+  int pages = 0;
+  for (const SetSummary& set : *sets) {
+    if (std::find(names.begin(), names.end(), set.set) == names.end()) continue;
+    for (const SetSummary::ManualSummary& manual : set.manuals) pages += manual.pages;
+  }
+  return pages;
+}
+
 // Puts one set after the other into the binder.
 class Filling {
  public:
   Filling(const BinderOptions& options, const Streams& streams, IndexReader& index, const Tables& tables,
           binder::BinderWriter& writer, const std::atomic<bool>& stop)
       : options_(options),
-        streams_(streams),
         index_(index),
         tables_(tables),
         writer_(writer),
         stop_(stop),
+        pace_(&std::chrono::steady_clock::now),
+        line_(streams, options.talk.talk(), &std::chrono::steady_clock::now),
         picturer_({options.places.library, options.places.ConfigFolder(), ProgramPath(), options.workers, {}}) {}
+
+  void Start(int pages) { pace_.Start(pages); }
 
   Result<void> Add(const std::string& set, int number, std::size_t sets) {
     const auto manuals = index_.Manuals(set);
@@ -103,13 +104,16 @@ class Filling {
     const binder::Book book = binder::MakeBook(number, *manuals, std::move(lineups), std::move(gaps));
     auto pictures = Picture(book);
     if (!pictures) return tl::unexpected(pictures.error());
-    if (!options_.quiet) {
-      Say(streams_, std::to_string(number) + " of " + Counted(sets, "set") + ": " + set + ", " +
-                        Counted(book.pages.size(), "sheet"));
+    if (!options_.talk.quiet) {
+      line_.Tell(std::to_string(number) + " of " + Counted(sets, "set") + ": " + set + ", " +
+                 Counted(book.pages.size(), "sheet"));
     }
     sheets_ += book.pages.size();
     return writer_.AddSet(book, *pictures);
   }
+
+  // Takes the line about the work away.
+  void EndLine() { line_.Finish(); }
 
   std::size_t sheets() const { return sheets_; }
   std::size_t without_picture() const { return without_picture_; }
@@ -122,8 +126,11 @@ class Filling {
     }
     std::vector<binder::PagePicture> pictures(pages.size());
     const auto done = [&](std::size_t page, Result<binder::PageFiles> files) -> Result<void> {
+      pace_.PageDone(!files);
+      if (options_.talk.verbose) line_.Tell(pages[page].file + ", page " + std::to_string(pages[page].page));
+      line_.Show(pace_.ToString(), pace_.done() == pace_.total());
       if (!files) {
-        Say(streams_, files.error().ToString());
+        line_.Tell(files.error().ToString());
         pictures[page].failure = files.error();
         ++without_picture_;
         return {};
@@ -137,11 +144,12 @@ class Filling {
   }
 
   const BinderOptions& options_;
-  const Streams& streams_;
   IndexReader& index_;
   const Tables& tables_;
   binder::BinderWriter& writer_;
   const std::atomic<bool>& stop_;
+  Pace pace_;
+  StatusLine line_;
   PagePicturer picturer_;
   std::size_t sheets_ = 0;
   std::size_t without_picture_ = 0;
@@ -162,7 +170,7 @@ void SetUpBinder(CLI::App& app, Job& job) {
   command->add_option("--workers", options->workers, "Pages drawn at the same time (default: one for each core)")
       ->type_name("N")
       ->check(CLI::Range(1, kMostWorkers));
-  command->add_flag("-q,--quiet", options->quiet, "Tell of problems only");
+  AddTalkOptions(*command, options->talk);
   command->add_flag("--json", options->json, "Write a summary as one JSON object");
   AddIndexPlaceOptions(*command, options->places);
   command->footer(
@@ -176,7 +184,8 @@ void SetUpBinder(CLI::App& app, Job& job) {
 }
 
 ExitCode RunBinder(const BinderOptions& options, const Streams& streams) {
-  if (const auto outside = CheckOutsideLibrary(options); !outside) return Stop(streams, outside.error());
+  if (const auto outside = CheckOutsideLibrary(options.places, options.out); !outside)
+    return Stop(streams, outside.error());
   const auto tables = LoadTables(options.places);
   if (!tables) return Stop(streams, tables.error());
   const auto index = OpenIndex(options.places);
@@ -189,11 +198,15 @@ ExitCode RunBinder(const BinderOptions& options, const Streams& streams) {
   const Interrupt interrupt;
   Filling filling(options, streams, **index, *tables, **writer, interrupt.flag());
   Result<void> done;
+  const auto pages = PagesOf(**index, *sets);
+  if (!pages) return Stop(streams, pages.error());
+  filling.Start(*pages);
   int number = 0;
   for (const std::string& set : *sets) {
     if (done) done = filling.Add(set, ++number, sets->size());
   }
   if (done) done = (*writer)->Finish(tables->tubes, *tables->rules);
+  filling.EndLine();
   if (!done) {
     if (done.error().code == ErrorCode::kCancelled) {
       Say(streams, "stopped; nothing was written to '" + options.out + "': run the same command again");
@@ -211,7 +224,7 @@ ExitCode RunBinder(const BinderOptions& options, const Streams& streams) {
                        .Dump()
                 << '\n';
   }
-  if (!options.quiet) {
+  if (!options.talk.quiet) {
     Say(streams, "the binder of " + Counted(sets->size(), "set") + ", " + Counted(filling.sheets(), "sheet") +
                      ", is written: open '" + (fs::path(options.out) / "index.html").string() + "'");
   }

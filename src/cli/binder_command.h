@@ -5,6 +5,7 @@
 
 #include "cli/job.h"
 #include "cli/places.h"
+#include "cli/talk_options.h"
 
 #include <string>
 #include <vector>
@@ -16,7 +17,7 @@ struct BinderOptions {
   std::string out;
   std::vector<std::string> sets;  // as typed; empty: all
   int workers = 1;
-  bool quiet = false;
+  TalkOptions talk;
   bool json = false;
 };
 

@@ -28,12 +28,19 @@ Result<std::optional<PageKind>> ChoosePageKind(const std::string& text) {
   std::transform(name.begin(), name.end(), name.begin(),
                  [](unsigned char c) { return c == '-' || c == '_' ? ' ' : static_cast<char>(std::tolower(c)); });
   if (const std::optional<PageKind> kind = PageKindNamed(name)) return kind;
-  std::string known;
-  for (int i = 0; i <= static_cast<int>(PageKind::kOther); ++i) {
-    if (i > 0) known += ", ";
-    known += Name(static_cast<PageKind>(i));
-  }
-  return Fail(ErrorCode::kUsage, "no kind of page is called '" + text + "'; the kinds are: " + known);
+  return Fail(ErrorCode::kUsage, "no kind of page is called '" + text + "'; the kinds are: " + ListOf(PageKinds()));
+}
+
+std::vector<std::string> PageKinds() {
+  std::vector<std::string> names;
+  for (int i = 0; i <= static_cast<int>(PageKind::kOther); ++i) names.emplace_back(Name(static_cast<PageKind>(i)));
+  return names;
+}
+
+std::string ListOf(const std::vector<std::string>& names) {
+  std::string list;
+  for (const std::string& name : names) list.append(list.empty() ? "" : ", ").append(name);
+  return list;
 }
 
 }  // namespace benchleaf

@@ -10,6 +10,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace benchleaf {
 
@@ -19,6 +20,12 @@ tl::expected<std::string, ExitCode> ChooseSet(IndexReader& index, const std::str
 
 // "parts list", "Parts-List"; nothing for an empty text. Fails with kUsage, naming the kinds there are.
 Result<std::optional<PageKind>> ChoosePageKind(const std::string& text);
+
+// The kinds of pages, by their names.
+std::vector<std::string> PageKinds();
+
+// "electrolytic, paper, selenium".
+std::string ListOf(const std::vector<std::string>& names);
 
 }  // namespace benchleaf
 

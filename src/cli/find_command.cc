@@ -1,5 +1,6 @@
 #include "cli/find_command.h"
 
+#include "cli/last_find.h"
 #include "cli/narrowed_search.h"
 #include "cli/talk.h"
 
@@ -46,10 +47,15 @@ ExitCode RunFind(const FindOptions& options, const Streams& streams) {
   if (!narrowing) return narrowing.error();
 
   std::int64_t places = 0;
+  const std::string database = AbsoluteDatabase(options.places);
   for (const std::string& term : options.terms) {
     const auto found = Search(**index, term, *narrowing, options.limit);
     if (!found) return Stop(streams, found.error());
     places += static_cast<std::int64_t>(found->hits.size());
+    if (!found->hits.empty()) {
+      RememberFind(streams.state_folder,
+                   {database, term, narrowing->set, options.kind, options.limit, AnswerDigest(*found)});
+    }
     if (options.json) streams.out << HitsJson(*found);
     if (found->hits.empty()) {
       Say(streams, NothingFoundText(*found));

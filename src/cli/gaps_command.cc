@@ -19,20 +19,13 @@
 namespace benchleaf {
 namespace {
 
-std::string KindNames() {
-  std::string names;
-  for (int i = 0; i <= static_cast<int>(GapKind::kNumbering); ++i) {
-    names += (i == 0 ? "" : ", ") + std::string(Name(static_cast<GapKind>(i)));
-  }
-  return names;
-}
-
 Result<std::vector<GapKind>> ChooseKinds(const std::vector<std::string>& names) {
   std::vector<GapKind> kinds;
   for (const std::string& name : names) {
     const auto kind = GapKindNamed(name);
     if (!kind)
-      return Fail(ErrorCode::kUsage, "no kind of finding is called '" + name + "'; the kinds are: " + KindNames());
+      return Fail(ErrorCode::kUsage,
+                  "no kind of finding is called '" + name + "'; the kinds are: " + ListOf(GapKinds()));
     kinds.push_back(*kind);
   }
   return kinds;
@@ -54,12 +47,18 @@ void Write(const GapsOptions& options, const std::vector<ManualGaps>& manuals, c
 
 }  // namespace
 
+std::vector<std::string> GapKinds() {
+  std::vector<std::string> names;
+  for (int i = 0; i <= static_cast<int>(GapKind::kNumbering); ++i) names.emplace_back(Name(static_cast<GapKind>(i)));
+  return names;
+}
+
 void SetUpGaps(CLI::App& app, Job& job) {
   auto options = std::make_shared<GapsOptions>();
   CLI::App* command =
       app.add_subcommand("gaps", "Tell what a set's manuals lack, and where list and drawing contradict each other");
   command->add_option("SET", options->set, "The set's name, or words of it")->required();
-  command->add_option("--only", options->only, "Only findings of this kind (may be said again): " + KindNames())
+  command->add_option("--only", options->only, "Only findings of this kind (may be said again): " + ListOf(GapKinds()))
       ->type_name("KIND")
       ->allow_extra_args(false);
   CLI::Option* json = command->add_flag("--json", options->json, "One JSON object a line");

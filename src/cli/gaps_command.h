@@ -19,6 +19,9 @@ struct GapsOptions {
   bool csv = false;
 };
 
+// The kinds of findings, by the names that --only takes.
+std::vector<std::string> GapKinds();
+
 void SetUpGaps(CLI::App& app, Job& job);
 ExitCode RunGaps(const GapsOptions& options, const Streams& streams);
 

@@ -59,6 +59,13 @@ std::string SummaryWords(const IndexSummary& summary) {
   return words;
 }
 
+// What an interrupted run leaves for the next one.
+std::string KeptWords(const IndexSummary& summary) {
+  if (summary.pages == 0) return "no manual was finished yet, so the same command begins again";
+  return "the manuals finished so far are in the index, " + Counted(static_cast<std::size_t>(summary.pages), "page") +
+         " in all, and the same command goes on with the rest";
+}
+
 }  // namespace
 
 void SetUpIndex(CLI::App& app, Job& job) {
@@ -76,8 +83,7 @@ void SetUpIndex(CLI::App& app, Job& job) {
                    "(default of --db then: .benchleaf-shards/3-of-8 in the library)")
       ->type_name("I/N");
   command->add_flag("--read-again", options->read_again, "Read every page again, also those that are in the index");
-  CLI::Option* quiet = command->add_flag("-q,--quiet", options->quiet, "Tell of problems only");
-  command->add_flag("-v,--verbose", options->verbose, "Tell of each page")->excludes(quiet);
+  AddTalkOptions(*command, options->talk);
   command->add_flag("--json", options->json, "Write a summary as one JSON object");
   AddPlaceOptions(*command, options->places);
   command->footer(
@@ -106,20 +112,17 @@ ExitCode RunIndex(const IndexCommandOptions& options, const Streams& streams) {
   index.workers = options.workers;
   index.read_again = options.read_again;
 
-  Talk talk = Talk::kNormal;
-  if (options.quiet) talk = Talk::kQuiet;
-  if (options.verbose) talk = Talk::kVerbose;
-  Progress progress(streams, talk);
+  Progress progress(streams, options.talk.talk());
   const Interrupt interrupt;
   const auto summary = IndexLibrary(index, progress, interrupt.flag());
   progress.Finish();
   if (!summary) return Stop(streams, summary.error());
   if (options.json) streams.out << SummaryJson(*summary, progress);
   if (summary->cancelled) {
-    Say(streams, "stopped; the manuals finished so far are kept: run the same command again to go on");
+    Say(streams, "stopped; " + KeptWords(*summary) + ": benchleaf index '" + options.places.library + "'");
     return ExitCode::kInterrupted;
   }
-  if (!options.quiet) Say(streams, SummaryWords(*summary));
+  if (!options.talk.quiet) Say(streams, SummaryWords(*summary));
   return summary->problems.empty() && progress.pages_failed() == 0 ? ExitCode::kOk : ExitCode::kPartly;
 }
 

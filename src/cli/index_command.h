@@ -5,6 +5,7 @@
 
 #include "cli/job.h"
 #include "cli/places.h"
+#include "cli/talk_options.h"
 
 #include "benchleaf/work/index_library.h"
 
@@ -17,8 +18,7 @@ struct IndexCommandOptions {
   int workers = 1;
   std::string shard;
   bool read_again = false;
-  bool quiet = false;
-  bool verbose = false;
+  TalkOptions talk;
   bool json = false;
 };
 

@@ -6,6 +6,8 @@
 #include <unistd.h>
 
 #include <csignal>
+#include <cstdlib>
+#include <filesystem>
 #include <iostream>
 #include <string>
 #include <vector>
@@ -17,6 +19,15 @@ int TerminalColumns(int descriptor) {
   winsize size{};
   if (ioctl(descriptor, TIOCGWINSZ, &size) == 0 && size.ws_col > 0) return size.ws_col;
   return 80;
+}
+
+// XDG Base Directory Specification: $XDG_STATE_HOME, else ~/.local/state. Empty where neither is known.
+std::filesystem::path StateFolder() {
+  const char* state = std::getenv("XDG_STATE_HOME");
+  if (state != nullptr && *state == '/') return std::filesystem::path(state) / "benchleaf";
+  const char* home = std::getenv("HOME");
+  if (home != nullptr && *home == '/') return std::filesystem::path(home) / ".local" / "state" / "benchleaf";
+  return {};
 }
 
 }  // namespace
@@ -32,6 +43,7 @@ int main(int argc, char** argv) {
       .out_is_terminal = out_is_terminal,
       .err_is_terminal = isatty(STDERR_FILENO) != 0,
       .out_columns = TerminalColumns(out_is_terminal ? STDOUT_FILENO : STDERR_FILENO),
+      .state_folder = StateFolder(),
   };
   const benchleaf::ExitCode code =
       benchleaf::Run(std::vector<std::string>(argv + (argc > 0 ? 1 : 0), argv + argc), streams);

@@ -1,4 +1,4 @@
-// picture: a spot on a page, ringed.
+// picture: spots on pages, ringed; whole pages; contact sheets.
 
 #ifndef BENCHLEAF_SRC_CLI_PICTURE_COMMAND_H_
 #define BENCHLEAF_SRC_CLI_PICTURE_COMMAND_H_
@@ -11,21 +11,34 @@
 
 namespace benchleaf {
 
-// Either a term, with what narrows its search, or a file's page.
+// Which pictures of a spot are written.
+enum class PictureView { kBoth, kSpot, kPage };
+
+// What to show is told by terms with what narrows their search, by numbers of what was found last, or by a page.
 struct PictureOptions {
   PlaceOptions places;
-  std::string term;
+  std::vector<std::string> terms;
   std::string set;
   std::string kind;
-  int hit = 0;    // the place's number as find gives it; 0: the best ones
-  int limit = 6;  // places pictured when no number is given
-  std::string file;
-  int page = 1;
+  std::vector<int> hits;    // numbers of places as find gives them; empty: the best ones
+  int limit = 0;            // places of a term at most; 0: LimitOf
+  std::string file;         // relative to the library
+  std::string page;         // of the file, from 1; without a file: as printed on a page of the set; empty: the first
   std::vector<double> box;  // x, y, width, height as fractions of the page; empty: no ring
-  std::string out;          // file to write; empty: named after the term or the file
-  bool force = false;       // write over files
+  bool together = false;    // one picture for all places of a page
+  bool sheet = false;       // one picture for all places
+  PictureView view = PictureView::kBoth;
+  int size = 0;        // px of a picture's longer side; 0: what suits it
+  std::string out;     // file to write; empty: named after what is shown
+  bool force = false;  // write over files
   bool json = false;
+  bool quiet = false;
+
+  int LimitOf() const;
 };
+
+// The names that --view takes.
+std::vector<std::string> PictureViews();
 
 void SetUpPicture(CLI::App& app, Job& job);
 ExitCode RunPicture(const PictureOptions& options, const Streams& streams);

@@ -23,20 +23,33 @@ std::string SafeStem(const std::string& subject) {
 
 }  // namespace
 
-Result<std::vector<PictureFiles>> NamePictures(const std::string& out, const std::string& subject, std::size_t count) {
+Result<std::vector<fs::path>> NameFiles(const std::string& out, const std::string& subject, std::size_t count,
+                                        const std::string& ending) {
   fs::path stem = SafeStem(subject);
   if (!out.empty()) {
     const fs::path given = out;
-    if (given.extension() != ".png" || given.stem().empty()) {
-      return Fail(ErrorCode::kUsage, "pictures are written as PNG: give a name that ends in .png", out);
+    if (given.extension() != ending || given.stem().empty()) {
+      return Fail(ErrorCode::kUsage, "give a name that ends in " + ending + ": no other form is written", out);
     }
     stem = given.parent_path() / given.stem();
   }
-  std::vector<PictureFiles> files;
+  std::vector<fs::path> files;
   for (std::size_t i = 1; i <= count; ++i) {
     std::string numbered = stem.string();
     if (count > 1) numbered += '-' + std::to_string(i);
-    files.push_back({numbered + ".png", numbered + "-page.png"});
+    files.emplace_back(numbered + ending);
+  }
+  return files;
+}
+
+Result<std::vector<PictureFiles>> NamePictures(const std::string& out, const std::string& subject, std::size_t count) {
+  const auto spots = NameFiles(out, subject, count, ".png");
+  if (!spots) return tl::unexpected(spots.error());
+  std::vector<PictureFiles> files;
+  for (const fs::path& spot : *spots) {
+    fs::path page = spot;
+    page.replace_filename(spot.stem().string() + "-page.png");
+    files.push_back({spot, page});
   }
   return files;
 }

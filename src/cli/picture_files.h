@@ -1,4 +1,4 @@
-// The files that pictures go to.
+// The files that pictures and copies go to.
 
 #ifndef BENCHLEAF_SRC_CLI_PICTURE_FILES_H_
 #define BENCHLEAF_SRC_CLI_PICTURE_FILES_H_
@@ -20,6 +20,10 @@ struct PictureFiles {
 // folder, numbered when there are several. Characters of the subject that a file's name had better not hold become
 // hyphens. Fails with kUsage.
 Result<std::vector<PictureFiles>> NamePictures(const std::string& out, const std::string& subject, std::size_t count);
+
+// Files for `count` results of that ending (".pdf"), named and numbered in the same way.
+Result<std::vector<std::filesystem::path>> NameFiles(const std::string& out, const std::string& subject,
+                                                     std::size_t count, const std::string& ending);
 
 // Fails with kIo, naming the file, when one of them is there already.
 Result<void> CheckNoneExists(const std::vector<std::filesystem::path>& files);

@@ -4,6 +4,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
 #include <system_error>
 #include <utility>
 
@@ -58,6 +59,18 @@ std::vector<fs::path> TablesNamed(const std::string& name, const PlaceOptions& o
 
 Result<std::shared_ptr<const Rules>> LoadRules(const PlaceOptions& options) {
   return LoadRules(options.ConfigFolder(), options.library);
+}
+
+Result<void> CheckOutsideLibrary(const PlaceOptions& options, const fs::path& out) {
+  std::error_code failed;
+  const fs::path library = fs::weakly_canonical(options.library, failed);
+  const fs::path place = fs::weakly_canonical(fs::absolute(out), failed);
+  const auto [end, ignored] = std::mismatch(library.begin(), library.end(), place.begin(), place.end());
+  if (failed || end != library.end()) return {};
+  return Fail(ErrorCode::kUsage,
+              "lies in the library, where it would be read as scans at the next `benchleaf index`; name a place "
+              "elsewhere",
+              out.string());
 }
 
 Result<std::unique_ptr<IndexReader>> OpenIndex(const PlaceOptions& options) {

@@ -45,6 +45,9 @@ std::vector<std::filesystem::path> TablesNamed(const std::string& name, const Pl
 // The rules of benchleaf's data files with the restorer's own rows over them. Fails as the other LoadRules does.
 Result<std::shared_ptr<const Rules>> LoadRules(const PlaceOptions& options);
 
+// Fails with kUsage for a place in the library: what is written there would be read as a scan at the next index.
+Result<void> CheckOutsideLibrary(const PlaceOptions& options, const std::filesystem::path& out);
+
 // The index of the library. Fails as LoadRules and IndexReader::Open do.
 Result<std::unique_ptr<IndexReader>> OpenIndex(const PlaceOptions& options);
 

@@ -1,7 +1,10 @@
 #include "benchleaf/cli/run.h"
 
 #include "cli/binder_command.h"
+#include "cli/completion_command.h"
+#include "cli/exit_codes.h"
 #include "cli/export_command.h"
+#include "cli/files_command.h"
 #include "cli/find_command.h"
 #include "cli/gaps_command.h"
 #include "cli/index_command.h"
@@ -10,10 +13,12 @@
 #include "cli/parts_command.h"
 #include "cli/picture_command.h"
 #include "cli/replace_command.h"
+#include "cli/searchable_command.h"
 #include "cli/sets_command.h"
 #include "cli/stock_command.h"
 #include "cli/talk.h"
 #include "cli/tube_command.h"
+#include "cli/version_text.h"
 #include "cli/worker_command.h"
 
 #include <CLI/CLI.hpp>
@@ -25,6 +30,15 @@
 
 namespace benchleaf {
 namespace {
+
+std::string ExitCodesText() {
+  std::string text = "Exit codes:";
+  for (const ExitCodeMeaning& code : kExitCodes) {
+    const std::string number = std::to_string(static_cast<int>(code.code));
+    text += "\n  " + number + std::string(number.size() < 5 ? 5 - number.size() : 1, ' ') + std::string(code.meaning);
+  }
+  return text;
+}
 
 void SetUp(CLI::App& app, Job& job) {
   app.name("benchleaf");
@@ -44,14 +58,19 @@ void SetUp(CLI::App& app, Job& job) {
   SetUpSets(app, job);
   SetUpPicture(app, job);
   SetUpBinder(app, job);
+  SetUpSearchable(app, job);
+  SetUpFiles(app, job);
   SetUpExport(app, job);
   SetUpMerge(app, job);
+  SetUpCompletion(app, job);
   SetUpWorker(app, job);
+  app.set_version_flag("--version", &VersionText, "Tell the versions of the program and of its libraries");
   app.footer(
       "`benchleaf COMMAND --help` tells more of a command.\n\n"
       "Example:\n"
       "  benchleaf index ~/manuals\n"
-      "  cd ~/manuals && benchleaf find C112");
+      "  cd ~/manuals && benchleaf find C112\n\n" +
+      ExitCodesText());
 }
 
 bool IsCommand(const CLI::App& app, const std::string& word) {

@@ -5,6 +5,7 @@
 
 #include "benchleaf/record/json.h"
 #include "benchleaf/report/sets.h"
+#include "benchleaf/report/text.h"
 
 #include <CLI/CLI.hpp>
 
@@ -17,7 +18,8 @@ void SetUpSets(CLI::App& app, Job& job) {
   auto options = std::make_shared<SetsOptions>();
   CLI::App* command = app.add_subcommand("sets", "List the sets in the index, or tell about one of them");
   command->add_option("SET", options->set, "A set's name, or words of it: its manuals and what could not be read");
-  command->add_flag("--json", options->json, "One JSON object a line");
+  CLI::Option* json = command->add_flag("--json", options->json, "One JSON object a line");
+  command->add_flag("--names", options->names, "Their names alone, one a line")->excludes(json);
   AddIndexPlaceOptions(*command, options->places);
   command->footer(
       "Example:\n"
@@ -43,6 +45,8 @@ ExitCode RunSets(const SetsOptions& options, const Streams& streams) {
                        {{"type", "summary"}, {"command", "sets"}, {"sets", static_cast<std::int64_t>(sets->size())}})
                        .Dump()
                 << '\n';
+  } else if (options.names) {
+    for (const SetSummary& set : *sets) streams.out << CleanText(set.set) << '\n';
   } else if (options.set.empty()) {
     streams.out << SetsText(*sets, LookOfOut(streams));
   } else {

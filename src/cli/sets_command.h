@@ -12,7 +12,8 @@ namespace benchleaf {
 
 struct SetsOptions {
   PlaceOptions places;
-  std::string set;  // empty: all
+  std::string set;     // empty: all
+  bool names = false;  // nothing else, a line each
   bool json = false;
 };
 

@@ -1,5 +1,7 @@
 #include "benchleaf/core/geometry.h"
 
+#include "benchleaf/core/scan_points.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -155,6 +157,11 @@ FractionBox ToScan(const PageFrame& frame, const Box& level_box) {
   const double y = std::clamp(extent.top / frame.scan_height, 0.0, 1.0);
   return {x, y, std::clamp(extent.right / frame.scan_width, 0.0, 1.0) - x,
           std::clamp(extent.bottom / frame.scan_height, 0.0, 1.0) - y};
+}
+
+FractionPoint PointOnScan(const PageFrame& frame, double level_x, double level_y) {
+  const Point p = LevelToScan(frame, {level_x, level_y});
+  return {p.x / frame.scan_width, p.y / frame.scan_height};
 }
 
 Box ToLevel(const PageFrame& frame, const FractionBox& scan_box) {

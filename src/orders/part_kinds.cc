@@ -57,12 +57,18 @@ std::optional<PartKind> PartKindNamed(std::string_view name) {
   return found == kKinds.end() ? std::nullopt : std::optional(found->second);
 }
 
-std::string OrderableKinds() {
-  std::string names;
+std::vector<std::string> OrderableKindNames() {
+  std::vector<std::string> names;
   for (const auto& [name, kind] : kKinds) {
-    if (kind != PartKind::kVariable) names.append(names.empty() ? "" : ", ").append(name);
+    if (kind != PartKind::kVariable) names.emplace_back(name);
   }
   return names;
+}
+
+std::string OrderableKinds() {
+  std::string list;
+  for (const std::string& name : OrderableKindNames()) list.append(list.empty() ? "" : ", ").append(name);
+  return list;
 }
 
 Result<PartWords> PartWords::Load(const std::vector<std::filesystem::path>& files) {

@@ -1,5 +1,6 @@
 #include "benchleaf/pixels/image_file.h"
 
+#include "pixels/decode.h"
 #include "pixels/pix.h"
 
 #include <algorithm>
@@ -16,7 +17,8 @@ struct FreeDeleter {
 
 const l_uint8* Bytes(std::string_view bytes) { return reinterpret_cast<const l_uint8*>(bytes.data()); }
 
-// The format by its first bytes; only the kinds that a scanner gives are taken.
+}  // namespace
+
 Result<l_int32> FormatOf(std::string_view bytes) {
   SilenceLeptonica();
   // Leptonica looks at the first 12 bytes without asking how many there are.
@@ -59,6 +61,8 @@ Result<PixHandle> Decode(std::string_view bytes, int page) {
   }
   return pix;
 }
+
+namespace {
 
 // The lightness of a JPEG file alone, which it keeps apart from the colours: in a quarter of the memory that these
 // take. Empty for any other file, and for kinds of JPEG that do not keep it so.

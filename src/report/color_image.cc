@@ -1,6 +1,7 @@
 #include "report/color_image.h"
 
 #include <algorithm>
+#include <array>
 #include <cassert>
 #include <cmath>
 #include <vector>
@@ -13,6 +14,14 @@ ColorImage BlankColorImage(int width, int height, std::uint8_t fill) {
   image.height = height;
   image.pixels.assign(static_cast<std::size_t>(width) * static_cast<std::size_t>(height) * kBytesPerPixel, fill);
   return image;
+}
+
+void Blend(std::uint8_t* pixel, const Rgb& color, double share) {
+  const std::array<std::uint8_t, kBytesPerPixel> target = {color.red, color.green, color.blue};
+  for (std::size_t c = 0; c < kBytesPerPixel; ++c) {
+    pixel[c] = static_cast<std::uint8_t>(
+        std::lround(std::lerp(static_cast<double>(pixel[c]), static_cast<double>(target[c]), share)));
+  }
 }
 
 ColorImage Turned(const ColorImage& image, int degrees) {

@@ -4,6 +4,7 @@
 #define BENCHLEAF_SRC_REPORT_COLOR_IMAGE_H_
 
 #include "benchleaf/core/image.h"
+#include "benchleaf/report/picture.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -26,6 +27,9 @@ inline const std::uint8_t* Pixel(const ColorImage& image, int x, int y) {
          (static_cast<std::size_t>(y) * static_cast<std::size_t>(image.width) + static_cast<std::size_t>(x)) *
              kBytesPerPixel;
 }
+
+// Brings the pixel towards the colour: 0 leaves it, 1 makes it the colour.
+void Blend(std::uint8_t* pixel, const Rgb& color, double share);
 
 // Turned clockwise by 0, 90, 180 or 270 degrees.
 ColorImage Turned(const ColorImage& image, int degrees);

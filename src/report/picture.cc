@@ -1,6 +1,7 @@
 #include "benchleaf/report/picture.h"
 
 #include "report/color_image.h"
+#include "report/mark_label.h"
 
 #include "benchleaf/pixels/image_file.h"
 
@@ -37,14 +38,6 @@ double Coverage(double distance, double inner, double outer) {
   return std::clamp(distance - inner + 0.5, 0.0, 1.0) * std::clamp(outer - distance + 0.5, 0.0, 1.0);
 }
 
-void Blend(std::uint8_t* pixel, const Rgb& color, double share) {
-  const std::array<std::uint8_t, kBytesPerPixel> target = {color.red, color.green, color.blue};
-  for (std::size_t c = 0; c < kBytesPerPixel; ++c) {
-    pixel[c] = static_cast<std::uint8_t>(
-        std::lround(std::lerp(static_cast<double>(pixel[c]), static_cast<double>(target[c]), share)));
-  }
-}
-
 // The ring for a box in a picture of that size: clear of the box, and never too fine to be seen.
 Ring RingFor(const ColorImage& image, const Box& box, double least_gap_share) {
   const double side = std::max(image.width, image.height);
@@ -65,6 +58,21 @@ Box Surroundings(int page_width, int page_height, const Box& spot) {
   const auto [x, width] = cut(spot.center_x(), spot.width, page_width);
   const auto [y, height] = cut(spot.center_y(), spot.height, page_height);
   return {x, y, width, height};
+}
+
+// Rings all marks, and sets their labels where no ring and no other label is.
+void Ringed(ColorImage& picture, const std::vector<Mark>& marks, int orientation, double least_gap_share) {
+  std::vector<Box> taken;
+  for (const Mark& mark : marks) {
+    const Box box = PixelBox(picture.width, picture.height, Turned(mark.box, orientation));
+    const Ring ring = RingFor(picture, box, least_gap_share);
+    DrawRing(picture, box, ring);
+    taken.push_back(Grown(box, static_cast<int>(ring.gap_px + 2 * ring.width_px), picture.width, picture.height));
+  }
+  const std::vector<Box> rings = taken;
+  for (std::size_t i = 0; i < marks.size(); ++i) {
+    if (!marks[i].label.empty()) taken.push_back(DrawMarkLabel(picture, rings[i], marks[i].label, taken));
+  }
 }
 
 // A box within a part of the page, as fractions of that part.
@@ -108,25 +116,43 @@ Box PixelBox(int width_px, int height_px, const FractionBox& box) {
   return {x, y, width, height};
 }
 
-SpotView ViewOfSpot(int page_width, int page_height, const FractionBox& spot) {
-  const Box box = PixelBox(page_width, page_height, spot);
-  const Box part = Surroundings(page_width, page_height, box);
-  return {part, Within(part, box)};
+SpotView ViewOfSpots(int page_width, int page_height, const std::vector<Mark>& marks) {
+  assert(!marks.empty());
+  SpotView view;
+  for (const Mark& mark : marks) {
+    view.part = Union(view.part, Surroundings(page_width, page_height, PixelBox(page_width, page_height, mark.box)));
+  }
+  for (const Mark& mark : marks) {
+    view.marks.push_back({Within(view.part, PixelBox(page_width, page_height, mark.box)), mark.label});
+  }
+  return view;
 }
 
-ColorImage RingedSpot(const ColorImage& part, const FractionBox& spot, int orientation) {
+ColorImage RingedSpots(const ColorImage& part, const std::vector<Mark>& marks, int orientation, int side_px) {
   ColorImage picture = Turned(part, orientation);
   const int side = std::max(picture.width, picture.height);
-  picture = Enlarged(picture, std::clamp((kLegibleSide + side - 1) / side, 1, kMostEnlargement));
-  const Box ringed = PixelBox(picture.width, picture.height, Turned(spot, orientation));
-  DrawRing(picture, ringed, RingFor(picture, ringed, 0.004));
+  const int wanted = side_px > 0 ? side_px : kLegibleSide;
+  picture = Enlarged(picture, std::clamp((wanted + side - 1) / side, 1, kMostEnlargement));
+  if (side_px > 0) picture = ScaledToFit(picture, side_px);
+  Ringed(picture, marks, orientation, 0.004);
   return picture;
 }
 
-ColorImage RingedPage(const ColorImage& page, const FractionBox& spot, int orientation, int max_side_px) {
+ColorImage RingedPage(const ColorImage& page, const std::vector<Mark>& marks, int orientation, int max_side_px) {
   ColorImage picture = UprightPage(page, orientation, max_side_px);
-  const Box box = PixelBox(picture.width, picture.height, Turned(spot, orientation));
-  DrawRing(picture, box, RingFor(picture, box, 0.012));
+  Ringed(picture, marks, orientation, 0.012);
+  return picture;
+}
+
+ColorImage RingedThumb(const ColorImage& part, const FractionBox& spot, int orientation, int max_width_px,
+                       int max_height_px) {
+  ColorImage picture = Turned(part, orientation);
+  // The side that fits in width and in height.
+  const double scale = std::min(1.0 * max_width_px / picture.width, 1.0 * max_height_px / picture.height);
+  const int side = std::max(1, static_cast<int>(scale * std::max(picture.width, picture.height)));
+  picture = Enlarged(picture, std::clamp(static_cast<int>(std::ceil(scale)), 1, kMostEnlargement));
+  picture = ScaledToFit(picture, side);
+  Ringed(picture, {{spot, ""}}, orientation, 0.01);
   return picture;
 }
 

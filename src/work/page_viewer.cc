@@ -1,34 +1,13 @@
 #include "benchleaf/work/page_viewer.h"
 
+#include "work/one_task.h"
 #include "work/worker_pool.h"
 
 #include <atomic>
-#include <optional>
 #include <utility>
 #include <variant>
 
 namespace benchleaf {
-namespace {
-
-class OneTask : public TaskFeed {
- public:
-  explicit OneTask(Task task) : task_(std::move(task)) {}
-
-  Result<std::optional<Task>> Next() override { return std::exchange(task_, std::nullopt); }
-  Result<void> Done(const Task& /*task*/, TaskOutcome outcome) override {
-    value_ = std::move(outcome.value);
-    return {};
-  }
-
-  // REQUIRES: the task is done.
-  TaskValue TakeValue() { return std::move(value_); }
-
- private:
-  std::optional<Task> task_;
-  TaskValue value_;
-};
-
-}  // namespace
 
 class PageViewer::Impl {
  public:

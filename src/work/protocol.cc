@@ -1,5 +1,7 @@
 #include "work/protocol.h"
 
+#include "work/message_fields.h"
+
 #include "benchleaf/record/codec.h"
 
 #include <utility>
@@ -7,73 +9,20 @@
 namespace benchleaf {
 namespace {
 
-constexpr std::size_t kNumberBytes = 4;
 constexpr std::size_t kMaxErrorBytes = 4096;
 constexpr int kMaxPictureSide = 32000;  // px, as that of a page that is read
 constexpr std::string_view kGreeting = "benchleaf worker";
 
 constexpr std::size_t kBytesPerPixel = 3;
 
-enum OutcomeByte : std::uint8_t { kPageCountByte, kReadingByte, kErrorByte, kUnfitByte, kViewByte, kPictureByte };
-
-void PutByte(std::string& out, std::uint8_t value) { out.push_back(static_cast<char>(value)); }
-
-void PutNumber(std::string& out, std::uint32_t value) {
-  for (unsigned shift = 0; shift < 32; shift += 8) {
-    PutByte(out, static_cast<std::uint8_t>(value >> shift));
-  }
-}
-
-void PutText(std::string& out, std::string_view text) {
-  PutNumber(out, static_cast<std::uint32_t>(text.size()));
-  out.append(text);
-}
-
-std::uint32_t NumberAt(std::string_view bytes) {
-  std::uint32_t value = 0;
-  for (std::size_t i = kNumberBytes; i-- > 0;) {
-    value = (value << 8U) | static_cast<std::uint8_t>(bytes[i]);
-  }
-  return value;
-}
-
-// Takes fields from the front of a body. After the first field that does not fit, every further one is empty and
-// Finished() is false, so that a caller checks once, at the end.
-class Fields {
- public:
-  explicit Fields(std::string_view body) : rest_(body) {}
-
-  std::uint8_t Byte() {
-    const std::string_view bytes = Take(1);
-    return bytes.empty() ? std::uint8_t{0} : static_cast<std::uint8_t>(bytes[0]);
-  }
-
-  std::uint32_t Number() {
-    const std::string_view bytes = Take(kNumberBytes);
-    return bytes.empty() ? 0 : NumberAt(bytes);
-  }
-
-  std::string_view Text() { return Take(Number()); }
-
-  // What a field holds makes no sense.
-  void Refuse() { fits_ = false; }
-
-  // Whether every field fitted and nothing is left.
-  bool Finished() const { return fits_ && rest_.empty(); }
-
- private:
-  std::string_view Take(std::size_t size) {
-    if (!fits_ || size > rest_.size()) {
-      fits_ = false;
-      return {};
-    }
-    const std::string_view taken = rest_.substr(0, size);
-    rest_.remove_prefix(size);
-    return taken;
-  }
-
-  std::string_view rest_;
-  bool fits_ = true;
+enum OutcomeByte : std::uint8_t {
+  kPageCountByte,
+  kReadingByte,
+  kErrorByte,
+  kUnfitByte,
+  kViewByte,
+  kPictureByte,
+  kCopyByte
 };
 
 tl::unexpected<Error> NotUnderstood(const char* what) {
@@ -128,6 +77,22 @@ Error TakeError(Fields& fields) {
   return Error{ErrorCodeNamed(code), std::string(message), {}, 0};
 }
 
+CopyPiece TakeCopyPiece(Fields& fields) {
+  CopyPiece piece;
+  piece.pieces = TakeSize(fields, kMaxPagesPerFile);
+  if (piece.pieces < 1) fields.Refuse();
+  piece.digest = fields.Text();
+  const int left_out = TakeSize(fields, kMaxPagesPerFile);
+  for (int i = 0; i < left_out && !fields.failed(); ++i) {
+    Error error = TakeError(fields);
+    error.source = fields.Text();
+    error.page = TakeSize(fields, kMaxPagesPerFile);
+    piece.left_out.push_back(std::move(error));
+  }
+  piece.bytes = fields.Text();
+  return piece;
+}
+
 }  // namespace
 
 std::string Framed(std::string_view body) {
@@ -179,7 +144,7 @@ Result<Job> DecodeJob(std::string_view body) {
   job.view.part.width = TakeSize(fields, kMaxViewedPage);
   job.view.part.height = TakeSize(fields, kMaxViewedPage);
   job.view.longest_side_px = TakeSize(fields, kMaxViewSide);
-  if (!fields.Finished() || operation > 3 || mode > 1 || page > static_cast<std::uint32_t>(kMaxPagesPerFile) ||
+  if (!fields.Finished() || operation > 4 || mode > 1 || page > static_cast<std::uint32_t>(kMaxPagesPerFile) ||
       job.orientation % 90 != 0) {
     return NotUnderstood("a job");
   }
@@ -215,6 +180,17 @@ std::string EncodeAnswer(const Answer& answer) {
     PutSize(body, files->size.height);
     PutText(body, files->page);
     PutText(body, files->thumb);
+  } else if (const auto* piece = std::get_if<CopyPiece>(&answer.outcome)) {
+    PutByte(body, kCopyByte);
+    PutNumber(body, static_cast<std::uint32_t>(piece->pieces));
+    PutText(body, piece->digest);
+    PutNumber(body, static_cast<std::uint32_t>(piece->left_out.size()));
+    for (const Error& page : piece->left_out) {
+      PutError(body, page);
+      PutText(body, page.source);
+      PutSize(body, page.page);
+    }
+    PutText(body, piece->bytes);
   } else {
     PutByte(body, kUnfitByte);
     PutError(body, std::get<Unfit>(answer.outcome).error);
@@ -267,6 +243,9 @@ Result<Answer> DecodeAnswer(std::string_view body) {
       answer.outcome = std::move(files);
       break;
     }
+    case kCopyByte:
+      answer.outcome = TakeCopyPiece(fields);
+      break;
     default:
       return NotUnderstood("an answer");
   }

@@ -4,9 +4,10 @@
 // nothing after them: `byte`, `number` (4 bytes, little-endian), `text` (a number, its length, then that many bytes).
 //
 //   greeting  text "benchleaf worker", number kProtocolVersion
-//   job       number, byte operation (0 count pages, 1 read a page, 2 view a page, 3 picture a page), byte mode
-//             (0 full, 1 plain), number page, numbers of the picture (orientation, side), text path, text name, numbers
-//             of the view (part: x, y, width, height; longest side)
+//   job       number, byte operation (0 count pages, 1 read a page, 2 view a page, 3 picture a page, 4 a piece of
+//             a searchable copy), byte mode (0 full, 1 plain), number page (of a copy: the piece, from 1), numbers of
+//             the picture (orientation, side), text path, text name, numbers of the view (part: x, y, width, height;
+//             longest side)
 //   answer    number of the job, byte outcome, then
 //               0  number of pages
 //               1  text: the reading as EncodeReading gives it
@@ -14,6 +15,8 @@
 //               3  text code, text message: the worker is unfit for any job
 //               4  numbers width and height of the whole page, width and height of the part as shown, text: its pixels
 //               5  numbers width and height of the whole page, text page, text thumb: two JPEG files
+//               6  number of pieces, text digest of them all, number of pages left out and for each text code, text
+//                  message, text file, number page; text: the bytes of the piece
 //
 // The worker greets once, then answers each job before it is given the next. The parent trusts nothing that comes from
 // a worker: whatever does not fit this page counts as a crash of the worker.
@@ -33,10 +36,11 @@
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 namespace benchleaf {
 
-inline constexpr std::uint32_t kProtocolVersion = 2;
+inline constexpr std::uint32_t kProtocolVersion = 3;
 inline constexpr std::size_t kMaxJobBytes = 64U << 10U;
 inline constexpr std::size_t kMaxAnswerBytes = 64U << 20U;  // a fold-out of ten thousand words takes about 2 MiB
 // A fold-out crowded with lettering has some ten thousand words. The parent searches them, in a time that grows faster
@@ -46,13 +50,13 @@ inline constexpr int kMaxPagesPerFile = 20000;
 inline constexpr int kMaxViewSide = 4096;       // px; 4096 x 4096 x 3 bytes fit into an answer
 inline constexpr int kMaxViewedPage = 1 << 20;  // px a side of the page that a view is cut from
 
-enum class Operation : std::uint8_t { kCountPages, kReadPage, kViewPage, kPicturePage };
+enum class Operation : std::uint8_t { kCountPages, kReadPage, kViewPage, kPicturePage, kCopyPiece };
 
 struct Job {
   std::uint32_t number = 0;
   Operation operation = Operation::kCountPages;
   ReadingMode mode = ReadingMode::kFull;  // matters for kReadPage only
-  int page = 0;                           // counts from 1; 0 for kCountPages
+  int page = 0;                           // counts from 1; 0 for kCountPages; the piece's number for kCopyPiece
   int orientation = 0;                    // of the picture: degrees clockwise that make the scan upright
   int side = 0;                           // px, of the picture's longer side at most; 0 for other operations
   std::string path;                       // where the file lies
@@ -68,6 +72,18 @@ struct PageCount {
   friend bool operator==(const PageCount&, const PageCount&) = default;
 };
 
+// A searchable copy is as long as its scans, so it comes in pieces.
+inline constexpr std::size_t kCopyPieceBytes = 16U << 20U;
+
+struct CopyPiece {
+  std::string bytes;
+  int pieces = 1;      // of the whole copy
+  std::string digest;  // of the whole copy: a worker that had to begin again must make the same
+  std::vector<Error> left_out;
+
+  friend bool operator==(const CopyPiece&, const CopyPiece&) = default;
+};
+
 // The worker can do no job at all, for instance because the language data is not installed.
 struct Unfit {
   Error error;
@@ -78,7 +94,7 @@ struct Unfit {
 struct Answer {
   std::uint32_t number = 0;  // of the job
   // Errors carry code and message only.
-  std::variant<PageCount, PageReading, PageView, binder::PageFiles, Error, Unfit> outcome;
+  std::variant<PageCount, PageReading, PageView, binder::PageFiles, CopyPiece, Error, Unfit> outcome;
 
   friend bool operator==(const Answer&, const Answer&) = default;
 };

@@ -1,21 +1,27 @@
 #include "work/confine.h"
+#include "work/copy_plan.h"
 #include "work/job_server.h"
 #include "work/protocol.h"
 #include "work/unique_fd.h"
 
 #include "benchleaf/binder/page_picture.h"
+#include "benchleaf/core/fnv.h"
 #include "benchleaf/pixels/image_file.h"
 #include "benchleaf/raster/page_source.h"
+#include "benchleaf/raster/searchable_copy.h"
 #include "benchleaf/reading/page_reader.h"
 #include "benchleaf/work/index_library.h"
 
 #include <malloc.h>
 #include <unistd.h>
 
+#include <cstddef>
 #include <exception>
+#include <fstream>
 #include <iostream>
 #include <memory>
 #include <new>
+#include <sstream>
 #include <string>
 #include <utility>
 
@@ -54,6 +60,8 @@ class JobDoer {
         return Read(job);
       case Operation::kViewPage:
         return View(job);
+      case Operation::kCopyPiece:
+        return Copy(job);
       case Operation::kPicturePage:
         break;
     }
@@ -140,6 +148,40 @@ class JobDoer {
     return std::move(*files);
   }
 
+  AnyOutcome Copy(const Job& job) {
+    if (copied_plan_ != job.path) {
+      if (Result<void> made = MakeCopy(job.path); !made) {
+        return std::move(made.error());
+      }
+      copied_plan_ = job.path;
+    }
+    const std::size_t from = kCopyPieceBytes * (static_cast<std::size_t>(job.page) - 1);
+    const std::size_t pieces = (copy_.pdf.size() + kCopyPieceBytes - 1) / kCopyPieceBytes;
+    if (from >= copy_.pdf.size() || pieces > static_cast<std::size_t>(kMaxPagesPerFile)) {
+      return Error{ErrorCode::kTooLarge, "the copy has no such piece", job.name, 0};
+    }
+    return CopyPiece{copy_.pdf.substr(from, kCopyPieceBytes), static_cast<int>(pieces), copy_digest_, copy_.left_out};
+  }
+
+  Result<void> MakeCopy(const std::string& plan_file) {
+    std::ifstream stream(plan_file, std::ios::binary);
+    std::ostringstream bytes;
+    bytes << stream.rdbuf();
+    const auto plan = DecodeCopyPlan(bytes.view());
+    if (!plan) {
+      return tl::unexpected(plan.error());
+    }
+    auto copy = MakeSearchableCopy(*plan);
+    if (!copy) {
+      return tl::unexpected(copy.error());
+    }
+    copy_ = std::move(*copy);
+    Fnv digest;
+    digest.AddWhole(copy_.pdf);
+    copy_digest_ = digest.Hex();
+    return {};
+  }
+
   Result<PageSource*> Open(const Job& job) {
     if (!source_ || path_ != job.path) {
       source_.reset();
@@ -160,6 +202,9 @@ class JobDoer {
   std::string path_;     // of `source_`
   ColorImage viewed_;    // the page of `source_` that was viewed last: its parts are asked for next
   int viewed_page_ = 0;  // 0: none
+  SearchableCopy copy_;
+  std::string copied_plan_;  // what `copy_` was made from
+  std::string copy_digest_;
 };
 
 }  // namespace

@@ -19,7 +19,7 @@ namespace benchleaf {
 struct Task {
   std::size_t id = 0;  // the feed's own
   Operation operation = Operation::kCountPages;
-  int page = 0;          // counts from 1; 0 for kCountPages
+  int page = 0;          // as in Job
   int orientation = 0;   // for kPicturePage, as in Job
   int side = 0;          // likewise
   std::string path;      // where the file lies
@@ -27,9 +27,10 @@ struct Task {
   ViewedPart view = {};  // matters for kViewPage only
 };
 
-// A count for kCountPages, a reading for kReadPage, a view for kViewPage, files for kPicturePage, or an error that
+// A count for kCountPages, a reading for kReadPage, a view for kViewPage, files for kPicturePage, a piece for
+// kCopyPiece, or an error that
 // names the task's file and page.
-using TaskValue = std::variant<PageCount, PageReading, PageView, binder::PageFiles, Error>;
+using TaskValue = std::variant<PageCount, PageReading, PageView, binder::PageFiles, CopyPiece, Error>;
 
 struct TaskOutcome {
   TaskValue value;

@@ -115,6 +115,9 @@ Result<std::optional<TaskOutcome>> WorkerSlot::TakeAnswer(Answer answer) {
   if (auto* view = std::get_if<PageView>(&answer.outcome); view && task_->operation == Operation::kViewPage) {
     return Finish(std::move(*view));
   }
+  if (auto* piece = std::get_if<CopyPiece>(&answer.outcome); piece && task_->operation == Operation::kCopyPiece) {
+    return Finish(std::move(*piece));
+  }
   if (auto* files = std::get_if<binder::PageFiles>(&answer.outcome);
       files && task_->operation == Operation::kPicturePage) {
     return Finish(std::move(*files));

@@ -129,11 +129,11 @@ void WriteScan(const fs::path& path) {
 
 }  // namespace
 
-RunResult RunProgram(const std::vector<std::string>& arguments) {
+RunResult RunProgram(const std::vector<std::string>& arguments, const fs::path& state_folder) {
   std::ostringstream out;
   std::ostringstream err;
   RunResult result;
-  result.code = Run(arguments, {.out = out, .err = err});
+  result.code = Run(arguments, {.out = out, .err = err, .state_folder = state_folder});
   result.out = out.str();
   result.err = err.str();
   return result;
@@ -157,11 +157,19 @@ void MadeLibrary::SetUp() {
   }
 }
 
+void MadeLibrary::Forget(const std::string& set, const std::string& manual) const {
+  auto rules = Rules::Load(SourceFolder() / "config");
+  ASSERT_TRUE(rules);
+  auto index = IndexWriter::Open(library_ / ".benchleaf", *rules);
+  ASSERT_TRUE(index);
+  ASSERT_TRUE((*index)->RemoveManual(set, manual));
+}
+
 void MadeLibrary::TearDown() { fs::remove_all(folder_); }
 
 RunResult MadeLibrary::Ask(std::vector<std::string> arguments) const {
   arguments.insert(arguments.end(), {"--library", library_.string()});
-  return RunProgram(arguments);
+  return RunProgram(arguments, state_folder_);
 }
 
 }  // namespace benchleaf

@@ -21,7 +21,8 @@ struct RunResult {
   std::string err;
 };
 
-RunResult RunProgram(const std::vector<std::string>& arguments);
+// Remembers things in `state_folder` unless that is empty.
+RunResult RunProgram(const std::vector<std::string>& arguments, const std::filesystem::path& state_folder = {});
 
 // QUILLHAVEN 12, a receiver: chassis.png (2 pages by its record, of which page 2 could not be read) and list.png.
 // BRACKENFORD T7, a television: t7.png.
@@ -33,8 +34,12 @@ class MadeLibrary : public testing::Test {
   // The arguments, with this library named.
   RunResult Ask(std::vector<std::string> arguments) const;
 
-  std::filesystem::path folder_;   // of this test alone
-  std::filesystem::path library_;  // in it
+  // Takes a manual out of the index.
+  void Forget(const std::string& set, const std::string& manual) const;
+
+  std::filesystem::path folder_;        // of this test alone
+  std::filesystem::path library_;       // in it
+  std::filesystem::path state_folder_;  // empty until a test sets it
 };
 
 }  // namespace benchleaf

@@ -19,6 +19,12 @@ class PictureCommand : public MadeLibrary {
   std::string Target(const std::string& name) const { return (folder_ / name).string(); }
 };
 
+int HeightOf(const fs::path& path) {
+  const auto source = OpenScan(path, path.filename().string());
+  const auto image = source ? (*source)->LoadColor(1, 20000) : tl::unexpected(source.error());
+  return image ? image->height : 0;
+}
+
 // The smallest box round the ring's pixels in a picture on disk.
 Box RingIn(const fs::path& path) {
   const auto source = OpenScan(path, path.filename().string());
@@ -87,6 +93,64 @@ TEST_F(PictureCommand, ShowsANamedPage) {
   EXPECT_FALSE(RingIn(Target("box.png")).empty());
 }
 
+TEST_F(PictureCommand, TakesANumberOfWhatWasFoundLast) {
+  state_folder_ = folder_ / "state";
+  ASSERT_EQ(Ask({"find", "C112", "--in", "QUILLHAVEN"}).code, ExitCode::kOk);
+  const RunResult first = Ask({"picture", "-n", "1", "-o", Target("first.png")});
+  EXPECT_EQ(first.code, ExitCode::kOk) << first.err;
+  EXPECT_THAT(first.out, HasSubstr("C112 in QUILLHAVEN 12, quillhaven/chassis.png"));
+  EXPECT_THAT(Ask({"picture", "-n", "9"}).err, HasSubstr("C112: it has only 2 places"));
+  // Another index, and an index that answers otherwise now.
+  const RunResult elsewhere = Ask({"picture", "-n", "1", "--db", Target("other")});
+  EXPECT_EQ(elsewhere.code, ExitCode::kCannotRun) << "there is no such index";
+  Forget("QUILLHAVEN 12", "chassis");
+  const RunResult changed = Ask({"picture", "-n", "1", "-o", Target("changed.png")});
+  EXPECT_EQ(changed.code, ExitCode::kNothingFound);
+  EXPECT_THAT(changed.err, HasSubstr("has changed"));
+}
+
+TEST_F(PictureCommand, RingsAllPlacesOfAPageTogether) {
+  const RunResult result =
+      Ask({"picture", "C112", "V3", "--kind", "schematic", "-t", "-o", Target("all.png"), "--json"});
+  EXPECT_EQ(result.code, ExitCode::kOk) << result.err;
+  EXPECT_THAT(result.out, AllOf(HasSubstr("\"places\":[{"), HasSubstr("\"text\":\"V3\""), HasSubstr("\"places\":2}")));
+  const Box rings = RingIn(Target("all-page.png"));
+  EXPECT_LT(rings.x, 850 * 0.23);
+  EXPECT_GT(rings.right(), 850 * 0.53);
+  EXPECT_GT(rings.bottom(), 1100 * 0.5);
+}
+
+TEST_F(PictureCommand, PutsATubeOfEverySetOnASheet) {
+  const RunResult result = Ask({"picture", "6CB6", "--sheet", "-o", Target("sheet.png"), "--json"});
+  EXPECT_EQ(result.code, ExitCode::kOk) << result.err;
+  EXPECT_THAT(result.out, AllOf(HasSubstr("\"type\":\"sheet\""), HasSubstr("BRACKENFORD T7"),
+                                HasSubstr("QUILLHAVEN 12"), HasSubstr("\"designator\":\"V3\"")));
+  EXPECT_FALSE(RingIn(Target("sheet.png")).empty());
+}
+
+TEST_F(PictureCommand, WritesOnlyTheViewAskedForInTheSizeAskedFor) {
+  EXPECT_EQ(Ask({"picture", "R7", "--view", "page", "--size", "600", "-o", Target("page.png")}).code, ExitCode::kOk);
+  EXPECT_FALSE(fs::exists(Target("page-page.png")));
+  EXPECT_EQ(HeightOf(Target("page.png")), 600);
+  EXPECT_EQ(Ask({"picture", "R7", "--view", "spot", "--size", "1200", "-o", Target("spot.png")}).code, ExitCode::kOk);
+  EXPECT_FALSE(fs::exists(Target("spot-page.png")));
+}
+
+TEST_F(PictureCommand, ShowsTheScanOrThePrintedPageThatIsNamed) {
+  const RunResult scan = Ask({"picture", "t7.png", "-o", Target("scan.png")});
+  EXPECT_EQ(scan.code, ExitCode::kOk) << scan.err;
+  const RunResult printed = Ask({"picture", "--in", "quill", "-p", "8-17", "-o", Target("printed.png")});
+  EXPECT_EQ(printed.code, ExitCode::kOk) << printed.err;
+  EXPECT_THAT(printed.out, HasSubstr("quillhaven/chassis.png, page 1 (printed 8-17)"));
+}
+
+TEST_F(PictureCommand, WarnsThatAPictureInTheLibraryWouldBecomeAScan) {
+  const std::string inside = (library_ / "R7.png").string();
+  EXPECT_THAT(Ask({"picture", "R7", "-o", inside}).err, HasSubstr("lies in the library"));
+  EXPECT_EQ(Ask({"picture", "R7", "-o", Target("R7.png")}).err, "");
+  EXPECT_EQ(Ask({"picture", "R7", "-o", inside, "--force", "--quiet"}).err, "");
+}
+
 TEST_F(PictureCommand, RefusesWhatItCannotPicture) {
   struct Case {
     const char* why;
@@ -96,7 +160,16 @@ TEST_F(PictureCommand, RefusesWhatItCannotPicture) {
   };
   const std::vector<Case> cases = {
       {"neither term nor file", {"picture"}, ExitCode::kUsage, "say what to show"},
-      {"both", {"picture", "C112", "--file", "t7.png"}, ExitCode::kUsage, "excludes"},
+      {"a term and a page", {"picture", "C112", "--file", "t7.png"}, ExitCode::kUsage, "by itself"},
+      {"a sheet and one picture", {"picture", "C112", "--sheet", "-t"}, ExitCode::kUsage, "--together"},
+      {"a page number of no set", {"picture", "--page", "8-17"}, ExitCode::kUsage, "--in SET"},
+      {"a page number that no page bears",
+       {"picture", "--in", "QUILL", "--page", "9-1"},
+       ExitCode::kNothingFound,
+       "no page bears the number 9-1"},
+      {"a number without a find", {"picture", "--hit", "1"}, ExitCode::kCannotRun, "benchleaf find"},
+      {"a size beyond bounds", {"picture", "R7", "--size", "9000"}, ExitCode::kUsage, "--size"},
+      {"no such view", {"picture", "R7", "--view", "moon"}, ExitCode::kUsage, "--view"},
       {"another format", {"picture", "R7", "-o", "spot.jpg"}, ExitCode::kUsage, "ends in .png"},
       {"a box off the page",
        {"picture", "--file", "t7.png", "--page", "1", "--box", "0.9,0.9,0.5,0.5"},

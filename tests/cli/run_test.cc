@@ -13,7 +13,8 @@ using testing::Not;
 
 namespace fs = std::filesystem;
 
-const std::vector<std::string> kCommands = {"index", "find", "parts", "tube", "sets", "picture", "export", "merge"};
+const std::vector<std::string> kCommands = {"index",   "find", "parts",   "tube",   "lineup",     "gaps",  "stock",
+                                            "replace", "sets", "picture", "binder", "searchable", "export", "merge"};
 
 TEST(Run, HelpListsEveryCommandForPeople) {
   const RunResult result = RunProgram({"--help"});
@@ -24,12 +25,28 @@ TEST(Run, HelpListsEveryCommandForPeople) {
   EXPECT_THAT(result.out, HasSubstr("Example"));
 }
 
+TEST(Run, HelpTellsTheExitCodes) {
+  const std::string help = RunProgram({"--help"}).out;
+  EXPECT_THAT(help, AllOf(HasSubstr("Exit codes:\n  0    done\n"), HasSubstr("\n  130  interrupted")));
+}
+
+TEST(Run, VersionNamesTheProgramAndTheLibrariesThatRun) {
+  const RunResult result = RunProgram({"--version"});
+  EXPECT_EQ(result.code, ExitCode::kOk);
+  EXPECT_EQ(result.err, "");
+  EXPECT_THAT(result.out, testing::StartsWith("benchleaf "));
+  for (const char* library : {"tesseract", "leptonica", "poppler", "qpdf", "xapian", "pango", "cairo", "utf8proc",
+                              "nlohmann-json", "nettle", "libseccomp", "tl::expected", "CLI11"}) {
+    EXPECT_THAT(result.out, testing::ContainsRegex(std::string("\n  ") + library + " [0-9]")) << library;
+  }
+}
+
 TEST(Run, EveryCommandHasHelpWithAnExample) {
   for (const std::string& command : kCommands) {
     const RunResult result = RunProgram({command, "--help"});
     EXPECT_EQ(result.code, ExitCode::kOk) << command;
-    EXPECT_THAT(result.out,
-                AllOf(HasSubstr("Example:\n  benchleaf " + command), HasSubstr("--db"), HasSubstr("--json")))
+    EXPECT_THAT(result.out, AllOf(HasSubstr("Example:"), HasSubstr("\n  benchleaf " + command), HasSubstr("--db"),
+                                  HasSubstr("--json")))
         << command;
   }
 }
@@ -44,8 +61,8 @@ TEST(Run, MisuseGoesToTheTalkingStream) {
       {"no command", {}, "--help"},
       {"no such command",
        {"prats"},
-       "the commands are: index, find, parts, tube, lineup, gaps, stock, replace, sets, picture, binder, export, "
-       "merge"},
+       "the commands are: index, find, parts, tube, lineup, gaps, stock, replace, sets, picture, binder, searchable, "
+       "files, export, merge, completion"},
       {"an option that is none", {"sets", "--colour"}, "--colour"},
       {"a command without what it needs", {"find"}, "TERM"},
       {"a number that is none", {"find", "C1", "--limit", "many"}, "--limit"},

@@ -153,11 +153,11 @@ TEST(Enlarged, KeepsTheCornersAndStepsEvenlyBetween) {
 }
 
 ColorImage SpotOf(const ColorImage& page, const FractionBox& spot, int orientation) {
-  const SpotView view = ViewOfSpot(page.width, page.height, spot);
-  return RingedSpot(Crop(page, view.part), view.spot, orientation);
+  const SpotView view = ViewOfSpots(page.width, page.height, {{spot, ""}});
+  return RingedSpots(Crop(page, view.part), view.marks, orientation, 0);
 }
 
-TEST(RingedSpot, ShowsTheSpotWithSurroundingsAndARing) {
+TEST(RingedSpots, ShowsTheSpotWithSurroundingsAndARing) {
   ColorImage page = BlankColorImage(1700, 2200, kGround);
   const Box word{850, 1100, 60, 20};
   for (int y = word.y; y < word.bottom(); ++y) {
@@ -183,13 +183,13 @@ TEST(RingedSpot, ShowsTheSpotWithSurroundingsAndARing) {
   EXPECT_GT(picture.width, 2 * band.width);
 }
 
-TEST(RingedSpot, OnASidewaysPageStandsUpright) {
+TEST(RingedSpots, OnASidewaysPageStandsUpright) {
   ColorImage page = BlankColorImage(1000, 1400, kGround);
   const ColorImage picture = SpotOf(page, {0.5, 0.3, 0.01, 0.4}, 90);
   EXPECT_GT(picture.width, picture.height);  // the long box lies now
 }
 
-TEST(RingedSpot, OnAPageOfOnePixelIsStillAPicture) {
+TEST(RingedSpots, OnAPageOfOnePixelIsStillAPicture) {
   const ColorImage picture = SpotOf(BlankColorImage(1, 1, kGround), {0, 0, 1, 1}, 0);
   EXPECT_GE(picture.width, 1);
   EXPECT_GE(picture.height, 1);
@@ -197,7 +197,7 @@ TEST(RingedSpot, OnAPageOfOnePixelIsStillAPicture) {
 
 TEST(RingedPage, FitsTheSideAndRingsTheSpot) {
   const ColorImage page = BlankColorImage(3400, 4400, kGround);
-  const ColorImage picture = RingedPage(page, {0.25, 0.75, 0.01, 0.005}, 0, 1600);
+  const ColorImage picture = RingedPage(page, {{{0.25, 0.75, 0.01, 0.005}, ""}}, 0, 1600);
   EXPECT_EQ(picture.height, 1600);
   EXPECT_NEAR(picture.width, 1236, 1);
   Box band;

@@ -38,6 +38,7 @@ TEST(Protocol, JobsComeThroughWhole) {
       {8, Operation::kViewPage, ReadingMode::kFull, 2, 0, 0, "x", "", {{}, 1}},
       {0xffffffff, Operation::kReadPage, ReadingMode::kFull, kMaxPagesPerFile, 0, 0, "\xff\n\"", "\xff\n\""},
       {3, Operation::kPicturePage, ReadingMode::kFull, 2, 270, 2400, "/lib/a.tif", "a.tif"},
+      {4, Operation::kCopyPiece, ReadingMode::kFull, 3, 0, 0, "/out/plan", "copy.pdf"},
   };
   for (const Job& job : jobs) {
     const Result<Job> decoded = DecodeJob(EncodeJob(job));
@@ -56,6 +57,8 @@ TEST(Protocol, AnswersComeThroughWhole) {
       {6, Unfit{{ErrorCode::kMissing, "no language data", "", 0}}},
       {7, SmallView()},
       {8, binder::PageFiles{{1275, 1650, std::nullopt}, std::string("page\0", 5), "thumb"}},
+      {9, CopyPiece{std::string("%PDF\0", 5), 3, "0123", {{ErrorCode::kDamaged, "cannot be copied", "a.png", 2}}}},
+      {10, CopyPiece{}},
   };
   for (const Answer& answer : answers) {
     const Result<Answer> decoded = DecodeAnswer(EncodeAnswer(answer));
@@ -78,7 +81,7 @@ TEST(Protocol, RefusesBodiesThatDoNotFit) {
       {"nothing", ""},
       {"a field too few", job.substr(0, job.size() - 1)},
       {"a byte too many", job + "x"},
-      {"no such operation", job.substr(0, 4) + "\x04" + job.substr(5)},
+      {"no such operation", job.substr(0, 4) + "\x05" + job.substr(5)},
       {"a view of no size", job.substr(0, 4) + "\x02" + job.substr(5)},
       {"a picture of no size", job.substr(0, 4) + "\x03" + job.substr(5)},
       {"a picture turned askew", job.substr(0, 10) + "\x2d" + job.substr(11)},

@@ -189,7 +189,7 @@ TEST_F(WorkerPoolTest, CancelKillsWorkersSoon) {
 TEST_F(WorkerPoolTest, FailsWhenWorkersCannotWork) {
   const auto path = folder_.WriteScan("a.pdf", "on 1 any unfit");
   struct Case {
-    std::filesystem::path program;
+    std::string program;
     ErrorCode code;
     const char* message;
   };

@@ -3,6 +3,7 @@
 #ifndef BENCHLEAF_CLI_RUN_H_
 #define BENCHLEAF_CLI_RUN_H_
 
+#include <filesystem>
 #include <ostream>
 #include <string>
 #include <vector>
@@ -26,6 +27,8 @@ struct Streams {
   bool out_is_terminal = false;
   bool err_is_terminal = false;
   int out_columns = 80;  // width of the terminal
+  // Where the program may remember things for its next run; empty: nowhere.
+  std::filesystem::path state_folder = {};
 };
 
 // Parses the arguments (without the program's name) and runs the command. Throws nothing.

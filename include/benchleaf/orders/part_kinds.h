@@ -29,7 +29,9 @@ enum class PartKind {
 // "electrolytic", "paper", "selenium", "carbon", "wirewound", "mica", "ceramic", "film", "variable".
 std::string_view Name(PartKind kind);
 std::optional<PartKind> PartKindNamed(std::string_view name);
-// The kinds that can be ordered, in words: all but variable.
+// The kinds that can be ordered: all but variable.
+std::vector<std::string> OrderableKindNames();
+// The same in words: "electrolytic, paper".
 std::string OrderableKinds();
 
 // What a capacitor's description says of the line.

@@ -6,6 +6,8 @@
 #include "benchleaf/core/image.h"
 
 #include <cstdint>
+#include <string>
+#include <vector>
 
 namespace benchleaf {
 
@@ -32,20 +34,32 @@ void DrawRing(ColorImage& image, const Box& box, const Ring& ring);
 // REQUIRES: the picture is not empty.
 Box PixelBox(int width_px, int height_px, const FractionBox& box);
 
-// What to show of a page for a spot on it.
-struct SpotView {
-  Box part;          // px of the page: the spot with some twenty letters to either side
-  FractionBox spot;  // within `part`
+// A spot to be ringed.
+struct Mark {
+  FractionBox box;
+  std::string label;  // stands beside the ring; empty: none
 };
-SpotView ViewOfSpot(int page_width, int page_height, const FractionBox& spot);
 
-// The spot with its surroundings, ringed. `part` is cut from the page as scanned, at any scale, and `spot` lies on it;
-// the picture is turned clockwise by `orientation` (0, 90, 180 or 270 degrees) so that the page stands upright, and
-// enlarged when the scan is so coarse that its lettering would be small.
-ColorImage RingedSpot(const ColorImage& part, const FractionBox& spot, int orientation);
+// What to show of a page for the spots on it.
+struct SpotView {
+  Box part;                 // px of the page: the spots with some twenty letters to either side
+  std::vector<Mark> marks;  // their boxes within `part`
+};
+// REQUIRES: there is a mark.
+SpotView ViewOfSpots(int page_width, int page_height, const std::vector<Mark>& marks);
 
-// The whole page, upright and at most `max_side_px` a side, with the spot ringed wide enough to be seen at once.
-ColorImage RingedPage(const ColorImage& page, const FractionBox& spot, int orientation, int max_side_px);
+// The spots with their surroundings, ringed. `part` is cut from the page as scanned, at any scale, and the marks lie on
+// it; the picture is turned clockwise by `orientation` (0, 90, 180 or 270 degrees) so that the page stands upright.
+// `side_px` is how long its longer side becomes, as far as an enlargement by 4 reaches; 0 leaves it as scanned, and
+// enlarges only where the scan is so coarse that its lettering would be small.
+ColorImage RingedSpots(const ColorImage& part, const std::vector<Mark>& marks, int orientation, int side_px);
+
+// The whole page, upright and at most `max_side_px` a side, with the spots ringed wide enough to be seen at once.
+ColorImage RingedPage(const ColorImage& page, const std::vector<Mark>& marks, int orientation, int max_side_px);
+
+// The spot ringed in a picture of at most that size, for a sheet of many.
+ColorImage RingedThumb(const ColorImage& part, const FractionBox& spot, int orientation, int max_width_px,
+                       int max_height_px);
 
 // The whole page, upright and at most `max_side_px` a side, without a ring.
 ColorImage UprightPage(const ColorImage& page, int orientation, int max_side_px);
