@@ -88,7 +88,7 @@ std::vector<std::vector<Candidate>> Gathered(std::vector<Candidate> candidates, 
   return columns;
 }
 
-// The best way to count through a column: the numbers rise, mostly by one, or begin anew.
+// The best way to count through a column: the numbers rise, mostly by one, or begin anew below a heading.
 class Counting {
  public:
   explicit Counting(const std::vector<Candidate>& column) : column_(column) {
@@ -136,25 +136,20 @@ class Counting {
     bool goes_back = false;
   };
 
-  static std::optional<double> StepScore(const ItemNumber& from, const ItemNumber& to) {
-    constexpr double kNext = 1;
+  static double StepScore(const Choice& from, const Choice& to) {
     constexpr double kOver = 0.1;  // rows whose numbers were not read
-    constexpr double kAnew = -1;
-    if (IsNextItem(from, to)) {
-      return kNext;
+    constexpr double kAnew = -1.5;
+    if (IsNextItem(from.item, to.item)) {
+      return std::min(from.fits, to.fits);
     }
-    if (from < to) {
-      return kOver;
-    }
-    return to.number == 1 && to.letter == 0 ? std::optional(kAnew) : std::nullopt;
+    return from.item < to.item ? kOver : kAnew;
   }
 
   Path BestTo(std::size_t at, const Choice& choice) const {
     Path path{choice.fits, {}, false};
     for (std::size_t before = 0; before < at; ++before) {
       for (std::size_t i = 0; i < paths_[before].size(); ++i) {
-        const auto step = StepScore(column_[before].choices[i].item, choice.item);
-        const double score = step ? paths_[before][i].score + choice.fits + *step : 0;
+        const double score = paths_[before][i].score + choice.fits + StepScore(column_[before].choices[i], choice);
         if (score > path.score) {
           path = {score, {before, i}, true};
         }
@@ -167,13 +162,19 @@ class Counting {
   std::vector<std::vector<Path>> paths_;  // by cell and choice: the best that ends there
 };
 
+// Whether counting on from `above` over so many cells gives `below`.
+bool IsBehind(const ItemNumber& above, const ItemNumber& below, std::size_t cells) {
+  const bool as_many = below.number - above.number == static_cast<int>(cells) && above.letter == 0 && below.letter == 0;
+  return as_many || IsNextItem(above, below);
+}
+
 // The column's cells with their numbers, where they count.
 std::optional<ItemColumn> Counted(const std::vector<Candidate>& candidates) {
   const auto chosen = Counting(candidates).Chosen();
   std::size_t told = 0;
   std::size_t as_read = 0;
   std::size_t steps = 0;
-  const ItemNumber* above = nullptr;
+  std::optional<std::size_t> above;
   ItemColumn column;
   std::vector<int> lefts;
   for (std::size_t i = 0; i < candidates.size(); ++i) {
@@ -184,8 +185,8 @@ std::optional<ItemColumn> Counted(const std::vector<Candidate>& candidates) {
     }
     ++told;
     as_read += candidates[i].choices.front().item == *chosen[i] && candidates[i].choices.front().fits == 1 ? 1U : 0U;
-    steps += above != nullptr && IsNextItem(*above, *chosen[i]) ? 1U : 0U;
-    above = &*chosen[i];
+    steps += above && IsBehind(*chosen[*above], *chosen[i], i - *above) ? 1U : 0U;
+    above = i;
     column.cells.back().item = chosen[i]->Text();
   }
   if (told < kFewestItems || told * 2 < candidates.size() || as_read * 2 < told || steps * 2 < told) {

@@ -32,7 +32,9 @@ std::string ItemNumber::Text() const {
 }
 
 std::optional<ItemNumber> ParseItemNumber(std::string_view plain) {
-  const char letter = !plain.empty() && IsUpper(plain.back()) ? plain.back() : '\0';
+  constexpr std::string_view kLikeFigures = "IOQSZ";  // letters that counting leaves out (common practice, no source)
+  const bool lettered = !plain.empty() && IsUpper(plain.back()) && kLikeFigures.find(plain.back()) == std::string_view::npos;
+  const char letter = lettered ? plain.back() : '\0';
   auto item = OfFigures(letter == 0 ? plain : plain.substr(0, plain.size() - 1));
   if (item) {
     item->letter = letter;

@@ -357,7 +357,7 @@ TEST(ExtractEntries, ReadsItemsInTwoTablesAbreastAndAnewInEachAssembly) {
                 "2    Bezel           74-1002-1      5    Nut       74-1005-1",
                 "3    Foot, rubber    74-1003-1      6    Clip      74-1006-1",
                 "",
-                "               A2 CABINET ASSEMBLY",
+                "               A2 CABINET BACK AND GRILLE ASSEMBLY",
                 "",
                 "1    Grille          74-1007-1      3    Strip     74-1009-1",
                 "2    Back            74-1008-1      4    Cord      74-1010-1",
