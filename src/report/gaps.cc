@@ -126,6 +126,7 @@ std::string GapsJson(const ManualGaps& gaps) {
                                     {"manual", gaps.manual},
                                     {"list_pages", static_cast<std::int64_t>(gaps.list_pages)},
                                     {"entries", static_cast<std::int64_t>(gaps.entries)},
+                                    {"items", static_cast<std::int64_t>(gaps.items)},
                                     {"schematic_pages", static_cast<std::int64_t>(gaps.schematic_pages)},
                                     {"pages", std::move(pages)}})
                           .Dump() +

@@ -10,7 +10,7 @@
 
 namespace benchleaf::scanmaker {
 
-// A text on the page, or in it a term. kind: "designator", "tube", "part-number", "semiconductor", "value", or for
+// A text on the page, or in it a term. kind: "designator", "tube", "part-number", "semiconductor", "value", "item", or for
 // whatever else is lettered "net" (label of a net or rail), "pin" (its name or number) or "text".
 struct TruthTerm {
   std::string kind;
@@ -27,6 +27,7 @@ struct TruthEntry {
   std::string part_number;
   std::string value;
   FractionBox box;
+  std::string item = {};  // its number in a list by items
 };
 
 struct PageTruth {
