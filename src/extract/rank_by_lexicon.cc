@@ -1,6 +1,7 @@
 #include "extract/assembly_prefix.h"
 #include "extract/lexicon.h"
 #include "extract/missing_parts.h"
+#include "extract/other_readings.h"
 #include "extract/page_terms.h"
 #include "extract/plain_text.h"
 
@@ -130,7 +131,7 @@ class Ranker {
       }
     };
     add(word.text, word.confidence);
-    for (const Alternative& alternative : word.alternatives) {
+    for (const Alternative& alternative : extract::OtherReadings(word)) {
       add(alternative.text, alternative.confidence);
     }
     std::vector<Choice> choices;
