@@ -13,7 +13,8 @@ std::vector<Alternative> OtherReadings(const Word& word) {
   const bool number = word.confidence >= kSure && own.size() > 1 && std::all_of(own.begin(), own.end(), IsDigit);
   std::vector<Alternative> others = word.alternatives;
   std::erase_if(others, [&](const Alternative& other) {
-    return number && Trimmed(PlainText(other.text)).size() != own.size();
+    const std::string text = Trimmed(PlainText(other.text));
+    return number && !text.empty() && IsLetter(text.front()) && text.size() != own.size();
   });
   return others;
 }

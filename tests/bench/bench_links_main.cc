@@ -116,7 +116,11 @@ class LinkBench {
         told_ << grade << '\t' << list << '\t' << made.name << "\tmissed\t"
               << pages[link.entry_page].truth.entries[link.entry].assembly << '\t' << term.text << '\t'
               << pages[link.seen_page].truth.kind << '\t' << (row ? "place not seen or not linked" : "row not read")
-              << "\t\t" << WordsAt(manual->pages[link.seen_page].reading, term.box) << '\n';
+              << "\t\t"
+              << (row ? WordsAt(manual->pages[link.seen_page].reading, term.box)
+                      : WordsAt(manual->pages[link.entry_page].reading,
+                                pages[link.entry_page].truth.entries[link.entry].box))
+              << '\n';
       }
     }
     for (std::size_t i = 0; i < manual->links.size(); ++i) {

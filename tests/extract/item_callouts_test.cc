@@ -60,7 +60,10 @@ TEST(ItemCallouts, AreNoneAmongDesignators) {
 }
 
 TEST(ItemCallouts, LeaveThePagesOwnNumberAlone) {
-  const PageReading page = PageOf({"   1        2         3", "", "", "", "", "", "", "", "                6"});
+  std::vector<std::string> lines(24);
+  lines.front() = "   1        2         3";
+  lines.back() = "                6";
+  const PageReading page = PageOf(lines);
   EXPECT_THAT(CalledOut(page, Items(1, 6), {}, "6"), ElementsAre("1", "2", "3"));
   EXPECT_THAT(CalledOut(page, Items(1, 6), {}, "7"), ElementsAre("1", "2", "3", "6"));
 }
