@@ -188,7 +188,7 @@ std::vector<Sighting> ItemCallouts(const PageReading& reading, const std::string
     const bool known = std::any_of(lone.begin(), lone.end(), [&](const Lone& one) {
       return one.piece == &piece && wanted.count(one.item) != 0;
     });
-    if (misread && !known && !IsTaken(ToScan(reading.frame, piece.box), seen) && StandsAlone(piece, pieces, cap)) {
+    if (misread && !known && !IsPageNumber(piece, printed_number, reading) && !IsTaken(ToScan(reading.frame, piece.box), seen) && StandsAlone(piece, pieces, cap)) {
       lone.push_back(*misread);
     }
   }

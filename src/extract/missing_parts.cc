@@ -2,6 +2,7 @@
 
 #include "extract/assembly_prefix.h"
 #include "extract/misreading.h"
+#include "extract/other_readings.h"
 #include "extract/plain_text.h"
 
 #include <algorithm>
@@ -136,7 +137,7 @@ class PageSearch {
       }
     };
     consider(word.text, word.confidence);
-    for (const Alternative& alternative : word.alternatives) {
+    for (const Alternative& alternative : OtherReadings(word)) {
       consider(alternative.text, alternative.confidence);
     }
     return best;

@@ -254,8 +254,9 @@ std::vector<MadeManual> OutsideManuals(ManualHalf half) {
       continue;
     }
     MadeManual manual{sheet.sheet, sheet.seed, {outside::Draw(sheet)}};
+    // Without headings of classes: half of the classes are none of the scan maker's.
     AddList(manual.pages, OneSection(PartsOf(manual.pages.front(), sheet.seed)),
-            {ListForm::kColumns, 2, Grouping::kNone}, Lettering::kTypewriter);
+            {.form = ListForm::kColumns, .abreast = 2, .class_headings = false}, Lettering::kTypewriter);
     manuals.push_back(std::move(manual));
   }
   return manuals;
