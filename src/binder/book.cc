@@ -119,7 +119,8 @@ class ManualInBook {
       part.row = {first_page_ + page, static_cast<std::size_t>(row - spots.begin()), entry.confidence};
       part_at_[{page, i}] = book_.parts.size();
       if (!name.empty()) parts_named_[name].push_back(book_.parts.size());
-      if (!entry.assembly.empty() && !entry.designator.empty()) parts_named_[entry.designator].push_back(book_.parts.size());
+      if (!entry.assembly.empty() && !entry.designator.empty())
+        parts_named_[entry.designator].push_back(book_.parts.size());
       book_.parts.push_back(std::move(part));
     }
   }

@@ -19,7 +19,8 @@ constexpr int kMostPlaces = 100000;
 
 void SetUpFind(CLI::App& app, Job& job) {
   auto options = std::make_shared<FindOptions>();
-  CLI::App* command = app.add_subcommand("find", "Find where a designator, tube, part number, value, item number or word stands");
+  CLI::App* command =
+      app.add_subcommand("find", "Find where a designator, tube, part number, value, item number or word stands");
   command
       ->add_option("TERM", options->terms, "What to find; several terms are answered one by one; quote words of text")
       ->required();

@@ -185,10 +185,10 @@ std::vector<Sighting> ItemCallouts(const PageReading& reading, const std::string
   }
   for (const Piece& piece : pieces) {
     const auto misread = Misread(piece, missing, rules);
-    const bool known = std::any_of(lone.begin(), lone.end(), [&](const Lone& one) {
-      return one.piece == &piece && wanted.count(one.item) != 0;
-    });
-    if (misread && !known && !IsPageNumber(piece, printed_number, reading) && !IsTaken(ToScan(reading.frame, piece.box), seen) && StandsAlone(piece, pieces, cap)) {
+    const bool known = std::any_of(lone.begin(), lone.end(),
+                                   [&](const Lone& one) { return one.piece == &piece && wanted.count(one.item) != 0; });
+    if (misread && !known && !IsPageNumber(piece, printed_number, reading) &&
+        !IsTaken(ToScan(reading.frame, piece.box), seen) && StandsAlone(piece, pieces, cap)) {
       lone.push_back(*misread);
     }
   }

@@ -75,8 +75,7 @@ std::vector<std::vector<Candidate>> Gathered(std::vector<Candidate> candidates, 
   });
   std::vector<std::vector<Candidate>> columns;
   for (Candidate& candidate : candidates) {
-    if (columns.empty() ||
-        candidate.cell.box.center_x() - columns.back().back().cell.box.center_x() > kReach * cap) {
+    if (columns.empty() || candidate.cell.box.center_x() - columns.back().back().cell.box.center_x() > kReach * cap) {
       columns.emplace_back();
     }
     columns.back().push_back(std::move(candidate));

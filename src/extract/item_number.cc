@@ -33,7 +33,8 @@ std::string ItemNumber::Text() const {
 
 std::optional<ItemNumber> ParseItemNumber(std::string_view plain) {
   constexpr std::string_view kLikeFigures = "IOQSZ";  // letters that counting leaves out (common practice, no source)
-  const bool lettered = !plain.empty() && IsUpper(plain.back()) && kLikeFigures.find(plain.back()) == std::string_view::npos;
+  const bool lettered =
+      !plain.empty() && IsUpper(plain.back()) && kLikeFigures.find(plain.back()) == std::string_view::npos;
   const char letter = lettered ? plain.back() : '\0';
   auto item = OfFigures(letter == 0 ? plain : plain.substr(0, plain.size() - 1));
   if (item) {
@@ -60,7 +61,8 @@ std::optional<ItemNumber> LikeItemNumber(std::string_view plain, const Rules::Ta
 }
 
 bool IsNextItem(const ItemNumber& number, const ItemNumber& next) {
-  const bool next_letter = next.number == number.number && next.letter == (number.letter == 0 ? 'A' : number.letter + 1);
+  const bool next_letter =
+      next.number == number.number && next.letter == (number.letter == 0 ? 'A' : number.letter + 1);
   return next_letter || (next.number == number.number + 1 && next.letter == 0);
 }
 

@@ -244,16 +244,14 @@ class RowBuilder {
     const bool has_part = HasPartNumber(line.pieces);
     const bool row_has_part = !result_.rows.empty() && RowHasPartNumber(result_.rows.back());
     const bool by_names = table_.order != ColumnOrder::kNoDesignator && table_.order != ColumnOrder::kItems;
-    const bool in_column = !by_names ||
-                           line.pieces.front().box.x >= cells_.description_left() - 1.5 * cap_ ||
+    const bool in_column = !by_names || line.pieces.front().box.x >= cells_.description_left() - 1.5 * cap_ ||
                            table_.order == ColumnOrder::kDesignatorLast;
     if (open_ && IsGroupHeading(line)) {
       title_ = Upper(Trimmed(line.pieces.front().text));
       open_ = false;
       return;
     }
-    if (open_ && Near(line) && in_column &&
-        !(has_part && (row_has_part || !by_names))) {
+    if (open_ && Near(line) && in_column && !(has_part && (row_has_part || !by_names))) {
       AddLine(result_.rows.back(), line, line.pieces.size(), 0);
       return;
     }

@@ -25,8 +25,9 @@ enum class ColumnOrder {
 struct ListTable {
   std::vector<Line> lines;  // of this table alone, top to bottom
   ColumnOrder order = ColumnOrder::kNoDesignator;
-  int designator_left = 0;      // px, left edge of the column; 0 without one
-  std::vector<ItemCell> items;  // those of the page's cells of item numbers that stand in it; `line` and `piece` tell nothing
+  int designator_left = 0;  // px, left edge of the column; 0 without one
+  std::vector<ItemCell>
+      items;  // those of the page's cells of item numbers that stand in it; `line` and `piece` tell nothing
 };
 
 // A heading over all tables that stand abreast, and what is below it up to the next such heading.

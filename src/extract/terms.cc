@@ -162,8 +162,8 @@ std::vector<Term> TermsBetweenSigns(const std::string& text, const Rules::Tables
   return terms;
 }
 
-// A value with its unit that another reading of the piece is, and likelier than the piece's own: the form of a designator
-// was preferred while the page was read, and no designator reads as 220K by chance.
+// A value with its unit that another reading of the piece is, and likelier than the piece's own: the form of a
+// designator was preferred while the page was read, and no designator reads as 220K by chance.
 std::optional<Term> LikelierValue(const Piece& piece) {
   constexpr std::size_t kShortest = 3;
   for (const Alternative& alternative : piece.alternatives) {

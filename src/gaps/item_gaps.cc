@@ -37,8 +37,9 @@ class ListSearch {
     const std::vector<PagePlace> bad = pages_.BadPages({PageKind::kSchematic, PageKind::kPartsLocator});
     for (const ItemList::Row& row : list_.rows) {
       if (found == 0 || IsLinked(row)) continue;
-      Gap gap{GapKind::kNotDrawn, GapGrade::kMissing, NameOf(EntryOf(row)),
-              "listed, and called out on no drawing", {PlaceOf(row)}, {}};
+      Gap gap{GapKind::kNotDrawn,   GapGrade::kMissing,
+              NameOf(EntryOf(row)), "listed, and called out on no drawing",
+              {PlaceOf(row)},       {}};
       GradeAbsence(gap, bad);
       if (static_cast<double>(found) < kNearlyWhole * static_cast<double>(list_.rows.size())) {
         gap.grade = GapGrade::kNotSeen;
@@ -76,8 +77,9 @@ class ListSearch {
   void AddHole(int from, int to, const ItemList::Row& below, std::vector<Gap>& gaps) const {
     std::string what = "item " + std::to_string(from);
     if (to > from) what += " to " + std::to_string(to);
-    Gap gap{GapKind::kNumbering, GapGrade::kMissing, std::move(what),
-            "no row of the list bears this number, before " + NameOf(EntryOf(below)), {PlaceOf(below)}, {}};
+    Gap gap{GapKind::kNumbering, GapGrade::kMissing,
+            std::move(what),     "no row of the list bears this number, before " + NameOf(EntryOf(below)),
+            {PlaceOf(below)},    {}};
     GradeAbsence(gap, pages_.BadPages({PageKind::kPartsList}));
     gaps.push_back(std::move(gap));
   }

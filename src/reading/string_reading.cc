@@ -81,7 +81,8 @@ bool CallsOutByNumber(const std::vector<Word>& words) {
   std::size_t numbers = 0;
   std::size_t designators = 0;
   for (const Word& word : words) {
-    const bool figures = std::all_of(word.text.begin(), word.text.end(), [](unsigned char c) { return std::isdigit(c) != 0; });
+    const bool figures =
+        std::all_of(word.text.begin(), word.text.end(), [](unsigned char c) { return std::isdigit(c) != 0; });
     numbers += word.confidence >= kSure && figures && word.text.size() >= 2 && word.text.size() <= 3 ? 1U : 0U;
     designators += word.confidence >= kSure && HasDesignatorForm(word.text) ? 1U : 0U;
   }

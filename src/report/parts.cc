@@ -62,9 +62,9 @@ std::string PartsText(const std::string& set, const std::vector<FoundEntry>& ent
       if (found.place.manual != manual) continue;
       ++rows;
       const Entry& entry = found.entry;
-      table.Add({NameOf(entry), entry.description, entry.value, entry.part_number,
-                 entry.quantity, ShortPlace(found.place),
-                 Cell(DrawnOn(found), found.seen.empty() ? Paint::kFaint : Paint::kPlain), Sureness(entry.confidence)});
+      table.Add({NameOf(entry), entry.description, entry.value, entry.part_number, entry.quantity,
+                 ShortPlace(found.place), Cell(DrawnOn(found), found.seen.empty() ? Paint::kFaint : Paint::kPlain),
+                 Sureness(entry.confidence)});
     }
     if (!text.empty()) text += "\n";
     text += CleanText(set) + (manuals.size() > 1 ? ", " + CleanText(manual) : "") + ": " + Counted(rows, "part") +

@@ -23,7 +23,8 @@ bool Holds(const std::vector<std::string_view>& texts, std::string_view text) {
 constexpr std::string_view kItemWord = "ITEM";
 
 bool AsksForItem(const std::string& canonical) {
-  return canonical.starts_with(kItemWord) && canonical.size() > kItemWord.size() && IsDigit(canonical[kItemWord.size()]);
+  return canonical.starts_with(kItemWord) && canonical.size() > kItemWord.size() &&
+         IsDigit(canonical[kItemWord.size()]);
 }
 
 // UTF-8 characters: all bytes but those that go on with one.

@@ -63,8 +63,9 @@ inline constexpr const char* kSchemaVersion = "2";
 
 inline constexpr const char* kManualTerm = "Dmanual";
 
-inline constexpr std::array<TermKind, 6> kAllTermKinds = {TermKind::kDesignator,    TermKind::kTube,  TermKind::kPartNumber,
-                                                          TermKind::kSemiconductor, TermKind::kValue, TermKind::kItem};
+inline constexpr std::array<TermKind, 6> kAllTermKinds = {TermKind::kDesignator, TermKind::kTube,
+                                                          TermKind::kPartNumber, TermKind::kSemiconductor,
+                                                          TermKind::kValue,      TermKind::kItem};
 
 inline constexpr Xapian::valueno kPlaceSlot = 0;
 inline constexpr Xapian::valueno kSetSlot = 1;

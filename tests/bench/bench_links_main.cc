@@ -133,8 +133,8 @@ class LinkBench {
       if (told_.is_open()) {
         const Entry& entry = manual->pages[link.entry_page].entries[link.entry];
         told_ << grade << '\t' << list << '\t' << made.name << '\t' << (judged.right[i] ? "right" : "wrong") << '\t'
-              << entry.assembly << '\t' << entry.designator << entry.item << '\t' << pages[link.seen_page].truth.kind << '\t'
-              << link.reason << '\t' << link.confidence << '\t'
+              << entry.assembly << '\t' << entry.designator << entry.item << '\t' << pages[link.seen_page].truth.kind
+              << '\t' << link.reason << '\t' << link.confidence << '\t'
               << WordsAt(manual->pages[link.seen_page].reading,
                          manual->pages[link.seen_page].sightings[link.sighting].box)
               << '\n';

@@ -67,7 +67,8 @@ std::vector<TrueLink> TrueLinks(const std::vector<PageAsItIs>& pages) {
   for (std::size_t list = 0; list < pages.size(); ++list) {
     for (std::size_t entry = 0; entry < pages[list].truth.entries.size(); ++entry) {
       const scanmaker::TruthEntry& row = pages[list].truth.entries[entry];
-      for (std::size_t drawing = 0; drawing < pages.size() && !(row.designator.empty() && row.item.empty()); ++drawing) {
+      for (std::size_t drawing = 0; drawing < pages.size() && !(row.designator.empty() && row.item.empty());
+           ++drawing) {
         const PageAsItIs& page = pages[drawing];
         if (!ShowsParts(page.truth) || (!page.assembly.empty() && page.assembly != row.assembly)) {
           continue;

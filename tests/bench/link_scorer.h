@@ -40,9 +40,9 @@ struct JudgedLinks {
 std::vector<TrueLink> TrueLinks(const std::vector<PageAsItIs>& pages);
 
 // A link is right when its row is one of the list (same designator and assembly, in the same place), its sighting is a
-// designator or item of the drawing (same text but for a prefixed assembly, in the same place) and the two belong together.
-// Each true link is found once; a second link to the same row and place is wrong.
-// REQUIRES: `pages` are the manual's pages in their order.
+// designator or item of the drawing (same text but for a prefixed assembly, in the same place) and the two belong
+// together. Each true link is found once; a second link to the same row and place is wrong. REQUIRES: `pages` are the
+// manual's pages in their order.
 JudgedLinks JudgeLinks(const std::vector<PageAsItIs>& pages, const ManualRecord& manual);
 
 }  // namespace benchleaf::bench

@@ -17,8 +17,8 @@ std::vector<std::string> Rows(const PageReading& reading, ListState& state) {
   std::vector<std::string> rows;
   for (const Entry& entry : ExtractEntries(reading, ShippedRules(), state)) {
     std::string row = entry.assembly.empty() ? "" : entry.assembly + "/";
-    row +=
-        (entry.item.empty() ? entry.designator : "#" + entry.item) + "|" + entry.description + "|" + entry.part_number + "|" + entry.quantity + "|" + entry.value;
+    row += (entry.item.empty() ? entry.designator : "#" + entry.item) + "|" + entry.description + "|" +
+           entry.part_number + "|" + entry.quantity + "|" + entry.value;
     rows.push_back(row);
   }
   return rows;

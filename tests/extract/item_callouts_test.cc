@@ -1,6 +1,6 @@
-#include "extract/page_text.h"
-
 #include "benchleaf/extract/item_callouts.h"
+
+#include "extract/page_text.h"
 
 #include <gmock/gmock.h>
 

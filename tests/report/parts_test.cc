@@ -68,8 +68,9 @@ TEST(PartsText, NamesAPartByItsItemNumberWhereTheListHasNoDesignators) {
 }
 
 TEST(PartsCsv, OfNothingIsTheHeaderAlone) {
-  EXPECT_EQ(PartsCsv({}),
-            "set,manual,designator,assembly,item,description,value,part_number,quantity,file,page,confidence,drawn_on\r\n");
+  EXPECT_EQ(
+      PartsCsv({}),
+      "set,manual,designator,assembly,item,description,value,part_number,quantity,file,page,confidence,drawn_on\r\n");
 }
 
 TEST(PartsCsv, NamesEveryPlaceInOneField) {

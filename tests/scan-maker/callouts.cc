@@ -21,7 +21,8 @@ constexpr double kLeaderPx = 130;
 std::vector<Box> Places(const MadePage& page) {
   std::vector<Box> places;
   for (const MadeTerm& term : page.terms) {
-    if ((term.kind == "designator" || term.kind == "item") && std::find(places.begin(), places.end(), term.box) == places.end()) {
+    if ((term.kind == "designator" || term.kind == "item") &&
+        std::find(places.begin(), places.end(), term.box) == places.end()) {
       places.push_back(term.box);
     }
   }

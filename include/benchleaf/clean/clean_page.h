@@ -21,9 +21,9 @@ struct CleanPage {
   PageSteps steps;
   PageFrame frame;
   PageMeasures measures;
-  GreyImage grey;         // the level page, ground near 255
-  InkImage ink;           // all its ink, lines included
-  Components components;  // of the level page's ink without its lines
+  GreyImage grey;          // the level page, ground near 255
+  InkImage ink;            // all its ink, lines included
+  Components components;   // of the level page's ink without its lines
   std::vector<Box> rings;  // round callouts, px of the level page; taken out of `components`
 };
 
