@@ -69,7 +69,8 @@ std::string SearchedText(const ManualGaps& gaps) {
   if (!gaps.HasList()) {
     text += "no parts list was found among them: what is drawn cannot be compared with a list\n";
   }
-  if (!gaps.HasSchematic()) {
+  // Items are called out on locators, too.
+  if (!gaps.HasSchematic() && (gaps.entries > 0 || gaps.items == 0)) {
     text += "no schematic was found among them: what is listed cannot be compared with a drawing\n";
   }
   return text;
