@@ -44,7 +44,8 @@ std::string FolderName(int number, const std::string& set) {
 bool IsDrawing(PageKind kind) { return kind == PageKind::kSchematic || kind == PageKind::kPartsLocator; }
 
 bool IsShown(TermKind kind) {
-  return kind == TermKind::kDesignator || kind == TermKind::kTube || kind == TermKind::kSemiconductor;
+  return kind == TermKind::kDesignator || kind == TermKind::kTube || kind == TermKind::kSemiconductor ||
+         kind == TermKind::kItem;
 }
 
 // Puts one manual into the book. Positions of the manual's pages, entries and sightings become those of the book.
@@ -99,7 +100,7 @@ class ManualInBook {
     for (std::size_t i = 0; i < record.entries.size(); ++i) {
       const Entry& entry = record.entries[i];
       const FractionBox box = Upright(page, entry.box);
-      const std::string name = WithAssembly(entry.assembly, entry.designator);
+      const std::string name = NameOf(entry);
       auto row = std::find_if(spots.begin(), spots.end(), [&](const Spot& spot) { return spot.box == box; });
       if (row == spots.end()) {
         Spot spot;
@@ -118,7 +119,8 @@ class ManualInBook {
       part.row = {first_page_ + page, static_cast<std::size_t>(row - spots.begin()), entry.confidence};
       part_at_[{page, i}] = book_.parts.size();
       if (!name.empty()) parts_named_[name].push_back(book_.parts.size());
-      if (!entry.assembly.empty()) parts_named_[entry.designator].push_back(book_.parts.size());
+      if (!entry.assembly.empty() && !entry.designator.empty())
+        parts_named_[entry.designator].push_back(book_.parts.size());
       book_.parts.push_back(std::move(part));
     }
   }
@@ -126,7 +128,7 @@ class ManualInBook {
   // What is listed is shown by its row.
   static bool LiesInARow(const Sighting& sighting, const PageRecord& record) {
     constexpr double kMostOfIt = 0.5;
-    return sighting.kind == TermKind::kDesignator &&
+    return (sighting.kind == TermKind::kDesignator || sighting.kind == TermKind::kItem) &&
            std::any_of(record.entries.begin(), record.entries.end(),
                        [&](const Entry& entry) { return OverlapOfSmaller(entry.box, sighting.box) > kMostOfIt; });
   }
@@ -138,8 +140,9 @@ class ManualInBook {
       const Sighting& sighting = record.sightings[i];
       if (!IsShown(sighting.kind) || LiesInARow(sighting, record)) continue;
       spot_at_[{page, i}] = PageAt(page).spots.size();
-      const std::string name =
-          sighting.kind == TermKind::kDesignator ? WithAssembly(sighting.assembly, sighting.text) : sighting.text;
+      const std::string name = sighting.kind == TermKind::kDesignator ? WithAssembly(sighting.assembly, sighting.text)
+                               : sighting.kind == TermKind::kItem     ? "item " + sighting.text
+                                                                      : sighting.text;
       PageAt(page).spots.push_back({ids.New("at-", name), name, false, sighting.kind, Upright(page, sighting.box),
                                     sighting.confidence, std::nullopt});
     }

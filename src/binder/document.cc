@@ -124,7 +124,8 @@ std::string PartWords(const Entry& entry) {
 }
 
 std::string PartName(const Entry& entry) {
-  return entry.designator.empty() ? "(none)" : WithAssembly(entry.assembly, entry.designator);
+  const std::string name = NameOf(entry);
+  return name.empty() ? "(none)" : name;
 }
 
 Markup DataTable(const std::string& name, const std::string& id, const std::vector<TableColumn>& columns,

@@ -4,6 +4,7 @@
 #include "binder/markup.h"
 
 #include "benchleaf/extract/extract.h"
+#include "benchleaf/lineup/designator_beside.h"
 #include "benchleaf/report/text.h"
 
 namespace benchleaf::binder {
@@ -30,7 +31,7 @@ std::string Lines(const Book& book, const TubeUses& uses, TubeFiles& tubes) {
   }
   for (const BookPart& part : book.parts) {
     const SpotPlace& place = part.drawn.empty() ? part.row : part.drawn.front();
-    const bool named = !part.entry.designator.empty();
+    const bool named = !NameOf(part.entry).empty();
     AddLine(lines, 'p', named ? PartName(part.entry) : part.entry.part_number, PartWords(part.entry),
             SpotAddress(book, place), part.id);
   }

@@ -2,6 +2,7 @@
 #include "binder/page_drawing.h"
 #include "binder/set_documents.h"
 
+#include "benchleaf/lineup/designator_beside.h"
 #include "benchleaf/report/where.h"
 
 #include <algorithm>
@@ -41,7 +42,7 @@ Markup Slip(const Book& book, const BookPart& part, const std::vector<PagePictur
 std::string PaperHtml(const Book& book, const std::vector<PagePicture>& pictures) {
   Markup slips;
   for (const BookPart& part : book.parts) {
-    if (!part.entry.designator.empty()) slips += Slip(book, part, pictures);
+    if (!NameOf(part.entry).empty()) slips += Slip(book, part, pictures);
   }
   const Markup main =
       SetHead(book, SetTab::kPaper) + CautionLine() +

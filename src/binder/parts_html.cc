@@ -2,6 +2,7 @@
 #include "binder/set_documents.h"
 #include "report/place.h"
 
+#include "benchleaf/lineup/designator_beside.h"
 #include "benchleaf/report/text.h"
 #include "benchleaf/report/where.h"
 
@@ -17,7 +18,7 @@ Markup PlaceLink(const Book& book, const SpotPlace& place) {
 
 Markup Places(const Book& book, const BookPart& part) {
   if (part.drawn.empty()) {
-    return part.entry.designator.empty() ? Markup() : Tag("span", {{"class", "faint"}}, "not seen on a drawing");
+    return NameOf(part.entry).empty() ? Markup() : Tag("span", {{"class", "faint"}}, "not seen on a drawing");
   }
   Markup list;
   for (const SpotPlace& place : part.drawn) list += Tag("li", PlaceLink(book, place));

@@ -138,20 +138,24 @@ std::vector<Hole> HolesOfPage(const InkImage& ink, double cap) {
 
 }  // namespace
 
-void RubOutRings(double cap_px, InkImage& ink) {
+std::vector<Box> RubOutRings(double cap_px, InkImage& ink) {
+  std::vector<Box> rings;
   const std::vector<Hole> holes = HolesOfPage(ink, cap_px);  // by their topmost row
   for (std::size_t i = 0; i < holes.size(); ++i) {
     if (RubOutRing(holes[i], cap_px, ink)) {
+      rings.push_back(holes[i].box);
       continue;
     }
     // Letters that touch a ring on both sides part its inside in two.
     for (std::size_t j = i + 1; j < holes.size() && holes[j].box.y - holes[i].box.y <= kLargestCaps * cap_px; ++j) {
       const Box both = Union(holes[i].box, holes[j].box);
-      if (std::max(both.width, both.height) <= kLargestCaps * cap_px) {
-        RubOutRing({both, holes[i].px + holes[j].px}, cap_px, ink);
+      if (std::max(both.width, both.height) <= kLargestCaps * cap_px &&
+          RubOutRing({both, holes[i].px + holes[j].px}, cap_px, ink)) {
+        rings.push_back(both);
       }
     }
   }
+  return rings;
 }
 
 }  // namespace benchleaf

@@ -128,7 +128,7 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation, con
   InkImage ringless;
   if (callouts) {
     ringless = page.ink;
-    RubOutRings(cap, ringless);
+    page.rings = RubOutRings(cap, ringless);
   }
   const InkImage& lettering = callouts ? ringless : page.ink;
   LineSplit split =

@@ -20,7 +20,8 @@ constexpr int kMostPlaces = 100000;
 
 void SetUpFind(CLI::App& app, Job& job) {
   auto options = std::make_shared<FindOptions>();
-  CLI::App* command = app.add_subcommand("find", "Find where a designator, tube, part number, value or word stands");
+  CLI::App* command =
+      app.add_subcommand("find", "Find where a designator, tube, part number, value, item number or word stands");
   command
       ->add_option("TERM", options->terms, "What to find; several terms are answered one by one; quote words of text")
       ->required();
@@ -36,7 +37,8 @@ void SetUpFind(CLI::App& app, Job& job) {
   command->footer(
       "Example:\n"
       "  benchleaf find C112 --in \"Quillhaven 12\"\n"
-      "  benchleaf find \"horizontal hold\" --kind schematic");
+      "  benchleaf find \"horizontal hold\" --kind schematic\n"
+      "  benchleaf find \"item 12\" --in \"Quillhaven 12\"");
   command->callback([options, &job] { job = [options](const Streams& s) { return RunFind(*options, s); }; });
 }
 

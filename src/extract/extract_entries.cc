@@ -89,9 +89,10 @@ std::vector<Entry> ExtractEntries(const PageReading& reading, const PageRows& pa
     entry.value = row.fields.value;
     entry.box = ToScan(reading.frame, row.row.box);
     const double part = entry.part_number.empty() ? 1 : row.fields.part_confidence;
-    // A line of text beside a list names neither a designator nor a part number.
-    if (row.row.designators.empty() && !entry.part_number.empty()) {
-      entry.confidence = part;
+    entry.item = row.row.designators.empty() ? row.row.item : std::string();
+    // A line of text beside a list names neither a designator, nor an item, nor a part number.
+    if (row.row.designators.empty() && !(entry.part_number.empty() && entry.item.empty())) {
+      entry.confidence = entry.item.empty() ? part : row.row.item_confidence * part;
       entries.push_back(entry);
     }
     for (const extract::Designator& designator : row.row.designators) {

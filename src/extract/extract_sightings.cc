@@ -30,6 +30,13 @@ std::vector<PageTerm> TermsOfRows(const std::vector<extract::ListPageRow>& rows)
       term.confidence = row.row.designator_confidence * designator.sure;
       terms.push_back(term);
     }
+    if (!row.row.item.empty() && !row.row.item_box.empty()) {
+      term.term = {TermKind::kItem, row.row.item, 1};
+      term.read = row.row.item;
+      term.box = row.row.item_box;
+      term.confidence = row.row.item_confidence;
+      terms.push_back(term);
+    }
     if (!row.fields.part_number.empty() && !row.fields.part_box.empty()) {
       term.term = {TermKind::kPartNumber, row.fields.part_number, 1};
       term.read = row.fields.part_number;

@@ -40,6 +40,7 @@ bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines, std::size_t
   std::size_t numbered = 0;
   std::size_t naming = 0;
   std::size_t designators = 0;
+  std::size_t items = 0;
   for (const ListPageRow& row : rows) {
     bool worded = !row.fields.part_number.empty();
     for (const auto& line : row.row.lines) {
@@ -50,6 +51,11 @@ bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines, std::size_t
     numbered += row.fields.part_number.empty() ? 0U : 1U;
     naming += row.row.designators.empty() ? 0U : 1U;
     designators += row.row.designators.size();
+    items += row.row.item.empty() ? 0U : 1U;
+  }
+  // Steps of instructions and lines of tables are numbered, too.
+  if (items > 0 && numbered * 2 < rows.size()) {
+    return false;
   }
   const bool item_list = naming == 0 && rows.size() >= 3;
   return (naming >= 2 || item_list) && (scattered ? numbered : told) * 10 >= rows.size() * 6 &&
@@ -176,6 +182,7 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
     for (const ListTable& table : band.tables) {
       lines += table.lines.size();
       page.push_back(RowsOf(table, cap, tables, in_force));
+      CountItems(page.back().rows);
       LeaveItemNumbers(page.back().rows);
     }
   }

@@ -1,5 +1,6 @@
 #include "extract/list_rows.h"
 
+#include "extract/item_number.h"
 #include "extract/list_heading.h"
 #include "extract/list_words.h"
 #include "extract/part_number.h"
@@ -39,6 +40,9 @@ class RowBuilder {
     if (IsColumnTitles(words, tables_)) {
       NoteColumns(line);
       open_ = false;
+      return;
+    }
+    if (TakeItem(line)) {
       return;
     }
     const auto cell = cells_.Find(line, Above(line));
@@ -137,6 +141,35 @@ class RowBuilder {
     open_ = true;
   }
 
+  // A row that an item number begins.
+  bool TakeItem(const Line& line) {
+    for (std::size_t at = 0; at < line.pieces.size(); ++at) {
+      const auto item = std::find_if(table_.items.begin(), table_.items.end(),
+                                     [&](const ItemCell& cell) { return cell.box == line.pieces[at].box; });
+      if (item == table_.items.end()) {
+        continue;
+      }
+      ListRow row;
+      row.item = item->item;
+      row.item_box = item->box;
+      row.item_confidence = item->confidence;
+      StartRow(std::move(row), line, at, 1);
+      return true;
+    }
+    return false;
+  }
+
+  // A row whose designators, if it has any, are known.
+  void StartRow(ListRow row, const Line& line, std::size_t from, std::size_t count) {
+    row.assembly = assembly_;
+    row.title = title_;
+    Begin(std::move(row));
+    AddLine(result_.rows.back(), line, from, count);
+    open_ = true;
+    wants_more_ = false;
+    wants_range_ = false;
+  }
+
   // Sections of one part of which only the letter is printed below C1A.
   bool TakeSection(const Line& line) {
     const Designator* last = LastDesignator();
@@ -192,8 +225,6 @@ class RowBuilder {
         row.designator_box = piece.box;
         row.designator_confidence = piece.confidence;
         row.readings = ReadingsOf(line.pieces, {{}, at, 1, piece.box});
-        row.assembly = assembly_;
-        row.title = title_;
         std::size_t count = 1;
         while (at + count < line.pieces.size() && line.pieces[at + count].box.right() < cells_.right() &&
                IsDigit(line.pieces[at + count].text.front())) {
@@ -201,11 +232,7 @@ class RowBuilder {
           row.designator_box = Union(row.designator_box, line.pieces[at + count].box);
           ++count;
         }
-        Begin(std::move(row));
-        AddLine(result_.rows.back(), line, at, count);
-        wants_more_ = false;
-        wants_range_ = false;
-        open_ = true;
+        StartRow(std::move(row), line, at, count);
         return true;
       }
     }
@@ -213,28 +240,20 @@ class RowBuilder {
   }
 
   void TakeWithoutDesignator(const Line& line) {
-    const bool in_column = table_.order == ColumnOrder::kNoDesignator ||
-                           line.pieces.front().box.x >= cells_.description_left() - 1.5 * cap_ ||
+    const bool by_names = table_.order != ColumnOrder::kNoDesignator && table_.order != ColumnOrder::kItems;
+    const bool in_column = !by_names || line.pieces.front().box.x >= cells_.description_left() - 1.5 * cap_ ||
                            table_.order == ColumnOrder::kDesignatorLast;
     if (open_ && IsGroupHeading(line)) {
       title_ = Upper(Trimmed(line.pieces.front().text));
       open_ = false;
       return;
     }
-    if (open_ && Near(line) && in_column &&
-        !(line_has_part_ && (row_has_part_ || table_.order == ColumnOrder::kNoDesignator))) {
+    if (open_ && Near(line) && in_column && !(line_has_part_ && (row_has_part_ || !by_names))) {
       AddLine(result_.rows.back(), line, line.pieces.size(), 0);
       return;
     }
     if (line_has_part_ && line.pieces.size() > 1) {
-      ListRow row;
-      row.assembly = assembly_;
-      row.title = title_;
-      Begin(std::move(row));
-      AddLine(result_.rows.back(), line, line.pieces.size(), 0);
-      open_ = true;
-      wants_more_ = false;
-      wants_range_ = false;
+      StartRow({}, line, line.pieces.size(), 0);
       return;
     }
     open_ = false;
@@ -314,6 +333,30 @@ class RowBuilder {
 };
 
 }  // namespace
+
+void CountItems(std::vector<ListRow>& rows) {
+  constexpr double kToldByOthers = 0.7;
+  constexpr std::size_t kMostTogether = 3;
+  std::size_t above = rows.size();
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const auto item = ParseItemNumber(rows[i].item);
+    if (!item) {
+      continue;
+    }
+    const auto before = above < i ? ParseItemNumber(rows[above].item) : std::nullopt;
+    const std::size_t between = before ? i - above - 1 : 0;
+    if (between > 0 && between <= kMostTogether && before->letter == 0 && item->letter == 0 &&
+        static_cast<std::size_t>(item->number - before->number) == between + 1) {
+      for (std::size_t k = 1; k <= between; ++k) {
+        ListRow& row = rows[above + k];
+        row.item = ItemNumber{before->number + static_cast<int>(k)}.Text();
+        row.item_box = {};
+        row.item_confidence = kToldByOthers;
+      }
+    }
+    above = i;
+  }
+}
 
 TableRows RowsOf(const ListTable& table, double cap, const Rules::Tables& tables, std::string& assembly) {
   return RowBuilder(table, cap, tables, assembly).Build();

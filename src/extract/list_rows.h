@@ -20,6 +20,9 @@ struct ListRow {
   Box designator_box;                     // empty when there is none
   double designator_confidence = 1;       // of the reading, 0 to 1
   std::vector<std::vector<Piece>> lines;  // the other pieces, a vector for each printed line
+  std::string item;                       // its number in a list by items; empty when it was not told
+  Box item_box;                           // empty when its number is told by the rows around it
+  double item_confidence = 0;             // 0 to 1
   Box box;                                // of the whole row
   std::string assembly;                   // in force
   std::string title;                      // of the group of rows, in capitals; empty without one
@@ -31,6 +34,9 @@ struct TableRows {
   ColumnOrder order = ColumnOrder::kNoDesignator;
   int quantity_left = -1;  // px, where the titles of columns put the quantity; -1 when they do not
 };
+
+// Gives rows of a list by items that have no number the one that those above and below leave.
+void CountItems(std::vector<ListRow>& rows);
 
 TableRows RowsOf(const ListTable& table, double cap, const Rules::Tables& tables, std::string& assembly);
 

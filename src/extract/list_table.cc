@@ -7,6 +7,7 @@
 #include <limits>
 #include <set>
 #include <string>
+#include <utility>
 
 namespace benchleaf::extract {
 namespace {
@@ -176,9 +177,16 @@ bool Spans(const Line& line, const std::vector<double>& starts, double cap) {
   return false;
 }
 
+// What tables that stand abreast have in common.
+struct TableLook {
+  ColumnOrder order = ColumnOrder::kNoDesignator;
+  std::vector<int> lefts;                    // of the columns of designators or item numbers, px
+  std::vector<std::vector<ItemCell>> items;  // by table; none in lists by designators
+};
+
 // The band's tables, from the pieces that stand in it.
-std::vector<ListTable> TablesOf(const std::vector<Piece>& pieces, const std::vector<double>& starts, ColumnOrder order,
-                                const std::vector<Column>& columns) {
+std::vector<ListTable> TablesOf(const std::vector<Piece>& pieces, const std::vector<double>& starts,
+                                const TableLook& look) {
   std::vector<std::vector<Piece>> shares(starts.size());
   for (const Piece& piece : pieces) {
     shares[TableOf(piece, starts)].push_back(piece);
@@ -186,10 +194,67 @@ std::vector<ListTable> TablesOf(const std::vector<Piece>& pieces, const std::vec
   std::vector<ListTable> tables;
   for (std::size_t i = 0; i < shares.size(); ++i) {
     if (!shares[i].empty()) {
-      tables.push_back({JoinLines(std::move(shares[i])), order, i < columns.size() ? columns[i].left : 0});
+      tables.push_back({JoinLines(std::move(shares[i])), look.order, i < look.lefts.size() ? look.lefts[i] : 0,
+                        i < look.items.size() ? look.items[i] : std::vector<ItemCell>{}});
     }
   }
   return tables;
+}
+
+// The page cut into bands by headings over all tables, which begin no row themselves.
+std::vector<ListBand> BandsOf(const std::vector<Line>& lines, const std::vector<bool>& begins_row,
+                              const std::vector<double>& starts, const TableLook& look, double cap) {
+  std::vector<ListBand> bands(1);
+  std::vector<Piece> below;
+  const auto close_band = [&] {
+    bands.back().tables = TablesOf(below, starts, look);
+    below.clear();
+  };
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    if (!begins_row[i] && Spans(lines[i], starts, cap)) {
+      close_band();
+      bands.push_back({lines[i], {}});
+    } else {
+      below.insert(below.end(), lines[i].pieces.begin(), lines[i].pieces.end());
+    }
+  }
+  close_band();
+  return bands;
+}
+
+// Whether item numbers, and not designators, begin the rows. What reads like a designator among item numbers is one of
+// them: S2 between 51 and 53.
+bool CountRows(const std::vector<ItemColumn>& items, const std::vector<Column>& columns) {
+  std::set<std::pair<std::size_t, std::size_t>> counted;
+  for (const ItemColumn& column : items) {
+    for (const ItemCell& cell : column.cells) {
+      counted.insert({cell.line, cell.piece});
+    }
+  }
+  std::size_t named = 0;
+  for (const Column& column : columns) {
+    for (const Candidate& cell : column.cells) {
+      named += counted.count({cell.line, cell.piece}) == 0 ? 1U : 0U;
+    }
+  }
+  return !counted.empty() && named * 2 < counted.size();
+}
+
+std::vector<ListBand> ItemBands(const std::vector<Line>& lines, std::vector<ItemColumn> items, double cap) {
+  std::vector<double> starts = {-std::numeric_limits<double>::infinity()};
+  TableLook look{ColumnOrder::kItems, {}, {}};
+  std::vector<bool> begins_row(lines.size(), false);
+  for (ItemColumn& column : items) {
+    if (!look.lefts.empty()) {
+      starts.push_back(column.left - 1.2 * cap);
+    }
+    look.lefts.push_back(column.left);
+    for (const ItemCell& cell : column.cells) {
+      begins_row[cell.line] = true;
+    }
+    look.items.push_back(std::move(column.cells));
+  }
+  return BandsOf(lines, begins_row, starts, look, cap);
 }
 
 }  // namespace
@@ -208,35 +273,25 @@ std::vector<ListBand> FindTables(const std::vector<Piece>& pieces, double cap, c
   const std::vector<Line> lines = JoinLines(pieces);
   const std::vector<Candidate> candidates = Candidates(lines, cap, tables);
   const std::vector<Column> columns = Columns(candidates, cap);
+  std::vector<ItemColumn> items = FindItemColumns(lines, cap, tables);
+  if (CountRows(items, columns)) {
+    return ItemBands(lines, std::move(items), cap);
+  }
   if (columns.empty() || columns.front().cells.size() < 2) {
-    return {ListBand{std::nullopt, {{lines, ColumnOrder::kNoDesignator, 0}}}};
+    return {ListBand{std::nullopt, {{lines, ColumnOrder::kNoDesignator, 0, {}}}}};
   }
   const ColumnOrder order = OrderOf(columns, lines, cap);
   const std::vector<double> starts = TableStarts(columns, lines, order, cap);
-
+  std::vector<int> lefts;
   // Only designators in their columns make a row: A2 may also begin a heading.
-  std::vector<bool> holds_designator(lines.size(), false);
+  std::vector<bool> begins_row(lines.size(), false);
   for (const Column& column : columns) {
+    lefts.push_back(column.left);
     for (const Candidate& cell : column.cells) {
-      holds_designator[cell.line] = true;
+      begins_row[cell.line] = true;
     }
   }
-  std::vector<ListBand> bands(1);
-  std::vector<Piece> below;
-  const auto close_band = [&] {
-    bands.back().tables = TablesOf(below, starts, order, columns);
-    below.clear();
-  };
-  for (std::size_t i = 0; i < lines.size(); ++i) {
-    if (!holds_designator[i] && Spans(lines[i], starts, cap)) {
-      close_band();
-      bands.push_back({lines[i], {}});
-    } else {
-      below.insert(below.end(), lines[i].pieces.begin(), lines[i].pieces.end());
-    }
-  }
-  close_band();
-  return bands;
+  return BandsOf(lines, begins_row, starts, {order, lefts, {}}, cap);
 }
 
 }  // namespace benchleaf::extract

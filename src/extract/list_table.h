@@ -4,6 +4,7 @@
 #define BENCHLEAF_SRC_EXTRACT_LIST_TABLE_H_
 
 #include "extract/designator_range.h"
+#include "extract/item_column.h"
 #include "extract/pieces.h"
 #include "extract/rule_tables.h"
 
@@ -17,13 +18,16 @@ enum class ColumnOrder {
   kDesignatorFirst,
   kDesignatorInside,  // something stands in front of it: a part number, an item number
   kDesignatorLast,
-  kNoDesignator,  // a list by item numbers, or of part numbers alone
+  kItems,         // no designators; item numbers begin the rows
+  kNoDesignator,  // a list of part numbers alone
 };
 
 struct ListTable {
   std::vector<Line> lines;  // of this table alone, top to bottom
   ColumnOrder order = ColumnOrder::kNoDesignator;
   int designator_left = 0;  // px, left edge of the column; 0 without one
+  std::vector<ItemCell>
+      items;  // those of the page's cells of item numbers that stand in it; `line` and `piece` tell nothing
 };
 
 // A heading over all tables that stand abreast, and what is below it up to the next such heading.

@@ -2,6 +2,7 @@
 
 #include "extract/assembly_prefix.h"
 #include "extract/misreading.h"
+#include "extract/other_readings.h"
 #include "extract/page_bands.h"
 #include "extract/plain_text.h"
 
@@ -101,7 +102,7 @@ std::vector<Spelling> SpellingsOf(const Word& word) {
     }
   };
   add(word.text, word.confidence);
-  for (const Alternative& alternative : word.alternatives) {
+  for (const Alternative& alternative : OtherReadings(word)) {
     add(alternative.text, alternative.confidence);
   }
   return spellings;

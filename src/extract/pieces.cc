@@ -1,5 +1,6 @@
 #include "extract/pieces.h"
 
+#include "extract/other_readings.h"
 #include "extract/page_bands.h"
 #include "extract/plain_text.h"
 
@@ -42,7 +43,7 @@ std::vector<Piece> PiecesOf(const PageReading& reading) {
   pieces.reserve(reading.words.size());
   for (const Word& word : reading.words) {
     Piece piece{PlainText(word.text), word.text, word.box, word.turn, word.confidence, word.origin, {}};
-    for (const Alternative& alternative : word.alternatives) {
+    for (const Alternative& alternative : OtherReadings(word)) {
       piece.alternatives.push_back({PlainText(alternative.text), alternative.confidence});
     }
     if (!piece.text.empty()) {

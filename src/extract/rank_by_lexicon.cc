@@ -1,6 +1,7 @@
 #include "extract/assembly_prefix.h"
 #include "extract/lexicon.h"
 #include "extract/missing_parts.h"
+#include "extract/other_readings.h"
 #include "extract/page_bands.h"
 #include "extract/page_terms.h"
 #include "extract/plain_text.h"
@@ -72,12 +73,14 @@ class Ranker {
   // are measured by bench_manuals on the development manuals.
   double RatioOf(const Sighting& sighting) const {
     constexpr double kNamed = 4;
-    constexpr double kChance = 0.5;  // that a wrong number of a class that is named in part is named
+    constexpr double kShortNamed = 2;  // two characters are soon spelled by a scrap
+    constexpr double kChance = 0.5;    // that a wrong number of a class that is named in part is named
     const double named = lexicon_.SureOf(sighting.kind, sighting.text, at_);
     if (named > 0) {
       const bool designator = sighting.kind == TermKind::kDesignator;
       const double chance = designator ? std::max(kChance, lexicon_.Density(LettersOf(sighting.text))) : 1;
-      return 1 + named * (kNamed / chance - 1);
+      const double ratio = sighting.text.size() > 2 ? kNamed : kShortNamed;
+      return 1 + named * (ratio / chance - 1);
     }
     constexpr double kTellsNothing = 0.8;
     constexpr double kLeastRatio = 0.2;  // parts that the list leaves out stay when they are surely read
@@ -140,7 +143,7 @@ class Ranker {
       }
     };
     add(word.text, word.confidence);
-    for (const Alternative& alternative : word.alternatives) {
+    for (const Alternative& alternative : extract::OtherReadings(word)) {
       add(alternative.text, alternative.confidence);
     }
     std::vector<Choice> choices;

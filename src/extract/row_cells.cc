@@ -68,7 +68,7 @@ RowCells::RowCells(const ListTable& table, double cap, const Rules::Tables& tabl
 }
 
 bool RowCells::InColumn(const Piece& piece) const {
-  return table_.order != ColumnOrder::kNoDesignator &&
+  return table_.order != ColumnOrder::kNoDesignator && table_.order != ColumnOrder::kItems &&
          std::abs(piece.box.x - table_.designator_left) <= kDesignatorReach * cap_;
 }
 

@@ -24,6 +24,9 @@ constexpr double kLeastDoubt = 0.01;  // of a reading that spells a designator
 constexpr double kPastNoName = -2;    // a step to or from such a row
 constexpr double kTaken = 3;          // less likely when another row surely has it
 constexpr double kLeastLikely = 0.3;  // a name less likely than that is none
+constexpr double kSureReading = 0.9;  // confidence of one that gives way only to a name likelier than kAgainstSure
+constexpr double kAgainstSure = 0.9;
+constexpr double kUnlikelyRead = 0.5;  // how sure a name is that was surely read and is unlikely among the others
 
 class Naming {
  public:
@@ -160,6 +163,22 @@ class Naming {
     return next_to(above, 1) && next_to(below, -1);
   }
 
+  // The candidate that the row's surest reading spells beyond doubt. Several words may be several designators: L6 7.
+  std::optional<std::size_t> SurelyRead(std::size_t at) const {
+    const ListRow& row = rows_[places_[at]];
+    if (row.readings.empty() || row.readings.front().confidence < kSureReading || row.designators.size() > 1 ||
+        Trimmed(row.designator_text).find(' ') != std::string::npos) {
+      return std::nullopt;
+    }
+    const auto spelled = ParseDesignator(Trimmed(row.readings.front().text), tables_);
+    for (std::size_t i = 0; i < candidates_[at].size() && spelled && spelled->sure >= kSureForm; ++i) {
+      if (candidates_[at][i].designator.Text() == spelled->Text()) {
+        return i;
+      }
+    }
+    return std::nullopt;
+  }
+
   void Settle(std::size_t at, const std::vector<double>& chances) {
     CountDesignator(rows_[places_[at]], Counted::kNoMore);
     SettleName(at, chances);
@@ -169,6 +188,10 @@ class Naming {
   void SettleName(std::size_t at, const std::vector<double>& chances) {
     ListRow& row = rows_[places_[at]];
     const auto best = static_cast<std::size_t>(std::max_element(chances.begin(), chances.end()) - chances.begin());
+    if (const auto read = SurelyRead(at); read && *read != best && chances[best] < kAgainstSure) {
+      Take(row, candidates_[at][*read].designator, std::max(kUnlikelyRead, chances[*read]));
+      return;
+    }
     const bool named = best < candidates_[at].size() && chances[best] >= kLeastLikely &&
                        (candidates_[at][best].seen || IsForced(at, candidates_[at][best].designator));
     if (!named) {

@@ -7,12 +7,13 @@
 namespace benchleaf {
 namespace {
 
-constexpr std::array<std::pair<TermKind, std::string_view>, 5> kNames = {{
+constexpr std::array<std::pair<TermKind, std::string_view>, 6> kNames = {{
     {TermKind::kDesignator, "designator"},
     {TermKind::kTube, "tube"},
     {TermKind::kPartNumber, "part-number"},
     {TermKind::kSemiconductor, "semiconductor"},
     {TermKind::kValue, "value"},
+    {TermKind::kItem, "item"},
 }};
 
 }  // namespace

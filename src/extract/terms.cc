@@ -162,6 +162,23 @@ std::vector<Term> TermsBetweenSigns(const std::string& text, const Rules::Tables
   return terms;
 }
 
+// A value with its unit that another reading of the piece is, and likelier than the piece's own: the form of a
+// designator was preferred while the page was read, and no designator reads as 220K by chance.
+std::optional<Term> LikelierValue(const Piece& piece) {
+  constexpr std::size_t kShortest = 3;
+  for (const Alternative& alternative : piece.alternatives) {
+    const std::string text = Trimmed(alternative.text);
+    if (alternative.confidence <= piece.confidence || text.size() < kShortest || !IsDigit(text.front()) ||
+        !IsLetter(text.back())) {
+      continue;
+    }
+    if (const auto value = ParseValue(text)) {
+      return Term{TermKind::kValue, value->canonical, 1};
+    }
+  }
+  return std::nullopt;
+}
+
 bool IsDesignatorList(const std::string& text) {
   return text.find_first_of(",-~&/") != std::string::npos || text.find("THRU") != std::string::npos;
 }
@@ -194,6 +211,11 @@ std::vector<Term> TermsIn(std::string_view plain, const Rules::Tables& tables, c
 
 std::vector<Term> TermsOf(const Piece& piece, const Rules::Tables& tables, const Surroundings& around) {
   std::vector<Term> terms = TermsIn(piece.text, tables, around);
+  if (terms.size() == 1 && terms.front().kind == TermKind::kDesignator) {
+    if (const auto value = LikelierValue(piece)) {
+      return {*value};
+    }
+  }
   const bool doubtful = terms.empty() || (terms.size() == 1 && terms.front().sure < kRepairedBelow);
   for (const auto& [alternative, confidence] : piece.alternatives) {
     const std::string text = Trimmed(alternative);

@@ -24,6 +24,13 @@ std::vector<Gap> NotListed(const SearchedPages& pages, const PartIndex& parts);
 // Numbers between others that no part bears.
 std::vector<Gap> NumberingHoles(const SearchedPages& pages, const PartIndex& parts);
 
+// Rows of lists by items that no drawing calls out, though it calls out others of their list, and numbers that no row
+// bears.
+std::vector<Gap> ItemGaps(const SearchedPages& pages);
+
+// Rows that have an item number and no designator.
+std::size_t CountItems(const ManualRecord& manual);
+
 // Printed page numbers that no page bears, and sections of which there is no page.
 std::vector<Gap> PageGaps(const SearchedPages& pages);
 

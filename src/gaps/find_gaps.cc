@@ -62,6 +62,7 @@ ManualGaps FindGaps(const ManualRecord& manual, const Rules& rules) {
     result.schematic_pages += page.facts.kind == PageKind::kSchematic ? 1U : 0U;
   }
   for (const auto& [name, places] : parts.listed) result.entries += places.size();
+  result.items = gaps::CountItems(manual);
 
   const auto add = [&](std::vector<Gap> found) {
     std::move(found.begin(), found.end(), std::back_inserter(result.gaps));
@@ -70,11 +71,12 @@ ManualGaps FindGaps(const ManualRecord& manual, const Rules& rules) {
   add(gaps::PageGaps(pages));
   add(gaps::NamedAndNotFound(pages));
   add(gaps::ValueGaps(pages, rules));
-  if (result.HasList() && result.HasSchematic()) {
+  if (result.entries > 0 && result.HasSchematic()) {
     add(gaps::NotDrawn(pages, parts));
     add(gaps::NotListed(pages, parts));
   }
   add(gaps::NumberingHoles(pages, parts));
+  add(gaps::ItemGaps(pages));
   std::stable_sort(result.gaps.begin(), result.gaps.end(), [](const Gap& a, const Gap& b) { return a.kind < b.kind; });
   return result;
 }

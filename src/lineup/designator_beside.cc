@@ -57,4 +57,9 @@ std::string WithAssembly(const std::string& assembly, const std::string& designa
   return printed_so ? designator : assembly + designator;
 }
 
+std::string NameOf(const Entry& entry) {
+  if (!entry.designator.empty() || entry.item.empty()) return WithAssembly(entry.assembly, entry.designator);
+  return (entry.assembly.empty() ? "" : entry.assembly + " ") + "item " + entry.item;
+}
+
 }  // namespace benchleaf

@@ -4,12 +4,14 @@
 #include "extract/plain_text.h"
 #include "extract/value.h"
 #include "linking/assembly_shown.h"
+#include "linking/item_links.h"
 #include "linking/near_values.h"
 
 #include <algorithm>
 #include <map>
 #include <optional>
 #include <set>
+#include <tuple>
 #include <utility>
 
 namespace benchleaf {
@@ -227,6 +229,15 @@ class Linker {
 
 }  // namespace
 
-std::vector<Link> LinkManual(const std::vector<LinkPage>& pages) { return Linker(pages).Links(); }
+std::vector<Link> LinkManual(const std::vector<LinkPage>& pages) {
+  std::vector<Link> links = Linker(pages).Links();
+  const std::vector<Link> of_items = linking::ItemLinks(pages);
+  links.insert(links.end(), of_items.begin(), of_items.end());
+  std::stable_sort(links.begin(), links.end(), [](const Link& a, const Link& b) {
+    return std::tie(a.entry_page, a.entry, a.seen_page, a.sighting) <
+           std::tie(b.entry_page, b.entry, b.seen_page, b.sighting);
+  });
+  return links;
+}
 
 }  // namespace benchleaf

@@ -65,6 +65,7 @@ class OrderMaker {
     part.place = found.place;
     part.box = entry.box;
     part.designator = WithAssembly(entry.assembly, entry.designator);
+    part.item = entry.designator.empty() ? entry.item : std::string();
     part.row = entry.description;
     part.part_number = entry.part_number;
     part.confidence = entry.confidence;

@@ -6,8 +6,10 @@
 
 #include <algorithm>
 #include <cctype>
+#include <cmath>
 #include <cstddef>
 #include <iterator>
+#include <string>
 #include <utility>
 
 namespace benchleaf {
@@ -55,14 +57,42 @@ std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int t
   return words;
 }
 
-// A letter or figure by itself where such are met: on pages of rows (quantities, sections, voltages) and at a page's
-// head and foot (its number). On drawings they are scraps of symbols, and the numbers of pins.
-bool IsLoneCharacter(const CleanPage& page, const TextString& string) {
+// Whether the string lies in the middle of a callout's ring.
+bool IsInARing(const CleanPage& page, const TextString& string) {
+  constexpr double kMiddle = 0.3;  // of the ring's size
+  return std::any_of(page.rings.begin(), page.rings.end(), [&](const Box& ring) {
+    return std::abs(ring.center_x() - string.box.center_x()) < kMiddle * ring.width &&
+           std::abs(ring.center_y() - string.box.center_y()) < kMiddle * ring.height;
+  });
+}
+
+bool IsOneFigure(const std::string& text) { return text.size() == 1 && text[0] >= '1' && text[0] <= '9'; }
+
+// Whether the drawing calls its parts out by numbers: many words are a number of two figures and more, and few have a
+// designator's form.
+bool CallsOutByNumber(const std::vector<Word>& words) {
+  constexpr std::size_t kFewest = 5;
+  constexpr double kSure = 0.5;
+  std::size_t numbers = 0;
+  std::size_t designators = 0;
+  for (const Word& word : words) {
+    const bool figures =
+        std::all_of(word.text.begin(), word.text.end(), [](unsigned char c) { return std::isdigit(c) != 0; });
+    numbers += word.confidence >= kSure && figures && word.text.size() >= 2 && word.text.size() <= 3 ? 1U : 0U;
+    designators += word.confidence >= kSure && HasDesignatorForm(word.text) ? 1U : 0U;
+  }
+  return numbers >= kFewest && designators * 2 < numbers;
+}
+
+// A letter or figure by itself where such are met: on pages of rows (quantities, sections, voltages), at a page's head
+// and foot (its number), in a callout's ring, and where the drawing calls its parts out by number. On other drawings
+// they are scraps of symbols, and the numbers of pins.
+bool IsLoneCharacter(const CleanPage& page, const TextString& string, bool numbered) {
   constexpr double kMargin = 0.1;  // of the page's height
   const double cap = page.measures.cap_height_px;
   const double height = page.frame.level_height;
-  const bool placed =
-      StandsInRows(page.measures) || string.box.bottom() < kMargin * height || string.box.y > (1 - kMargin) * height;
+  const bool placed = numbered || StandsInRows(page.measures) || string.box.bottom() < kMargin * height ||
+                      string.box.y > (1 - kMargin) * height || IsInARing(page, string);
   return placed && string.letters == 1 && string.box.height >= 0.7 * cap && string.box.height <= 1.4 * cap &&
          string.box.width <= 1.2 * cap;
 }
@@ -225,10 +255,14 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
       add(string.standing ? ReadStanding(page, string, reader) : ReadOne(page, string, 0, reader));
     }
   }
+  const bool numbered = !StandsInRows(page.measures) && CallsOutByNumber(words);
   for (const TextString& string : strings) {
-    if (!string.standing && IsLoneCharacter(page, string) && !IsInAWord(string, words)) {
+    if (!string.standing && IsLoneCharacter(page, string, numbered) && !IsInAWord(string, words)) {
       std::vector<Word> read = ReadOne(page, string, 0, reader);
       DropLongerThanOne(read);
+      if (numbered) {
+        std::erase_if(read, [](const Word& word) { return !IsOneFigure(word.text); });
+      }
       add(std::move(read));
     }
   }

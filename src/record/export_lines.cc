@@ -51,6 +51,7 @@ std::string SightingLine(const ManualRecord& manual, const PageRecord& page, con
 std::string EntryLine(const ManualRecord& manual, const PageRecord& page, const Entry& entry) {
   return Line(Start("entry", manual, page), {{"designator", entry.designator},
                                              {"assembly", entry.assembly},
+                                             {"item", entry.item},
                                              {"description", entry.description},
                                              {"part_number", entry.part_number},
                                              {"quantity", entry.quantity},
@@ -68,6 +69,7 @@ std::string LinkLine(const ManualRecord& manual, const Link& link) {
   const Entry& entry = entry_page.entries[link.entry];
   return Line(Start("link", manual), {{"designator", entry.designator},
                                       {"assembly", entry.assembly},
+                                      {"item", entry.item},
                                       {"entry", Spot(entry_page, entry.box)},
                                       {"seen", Spot(seen_page, seen_page.sightings[link.sighting].box)},
                                       {"confidence", link.confidence},

@@ -49,7 +49,7 @@ json SightingItem(const Sighting& sighting) {
 Sighting ReadSighting(CborReader& reader) {
   reader.Array(7);
   Sighting sighting;
-  sighting.kind = static_cast<TermKind>(reader.Int(0, static_cast<int>(TermKind::kValue)));
+  sighting.kind = static_cast<TermKind>(reader.Int(0, static_cast<int>(TermKind::kItem)));
   sighting.text = reader.Text();
   sighting.read = reader.Text();
   sighting.box = reader.Box();
@@ -62,11 +62,11 @@ Sighting ReadSighting(CborReader& reader) {
 json EntryItem(const Entry& entry) {
   return json::array({TextItem(entry.designator), TextItem(entry.assembly), TextItem(entry.description),
                       TextItem(entry.part_number), TextItem(entry.quantity), TextItem(entry.value),
-                      FractionBoxItem(entry.box), ConfidenceItem(entry.confidence)});
+                      FractionBoxItem(entry.box), ConfidenceItem(entry.confidence), TextItem(entry.item)});
 }
 
 Entry ReadEntry(CborReader& reader) {
-  reader.Array(8);
+  reader.Array(9);
   Entry entry;
   entry.designator = reader.Text();
   entry.assembly = reader.Text();
@@ -76,6 +76,7 @@ Entry ReadEntry(CborReader& reader) {
   entry.value = reader.Text();
   entry.box = reader.Box();
   entry.confidence = reader.Confidence();
+  entry.item = reader.Text();
   return entry;
 }
 

@@ -69,7 +69,8 @@ std::string SearchedText(const ManualGaps& gaps) {
   if (!gaps.HasList()) {
     text += "no parts list was found among them: what is drawn cannot be compared with a list\n";
   }
-  if (!gaps.HasSchematic()) {
+  // Items are called out on locators, too.
+  if (!gaps.HasSchematic() && (gaps.entries > 0 || gaps.items == 0)) {
     text += "no schematic was found among them: what is listed cannot be compared with a drawing\n";
   }
   return text;
@@ -126,6 +127,7 @@ std::string GapsJson(const ManualGaps& gaps) {
                                     {"manual", gaps.manual},
                                     {"list_pages", static_cast<std::int64_t>(gaps.list_pages)},
                                     {"entries", static_cast<std::int64_t>(gaps.entries)},
+                                    {"items", static_cast<std::int64_t>(gaps.items)},
                                     {"schematic_pages", static_cast<std::int64_t>(gaps.schematic_pages)},
                                     {"pages", std::move(pages)}})
                           .Dump() +

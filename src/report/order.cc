@@ -141,6 +141,7 @@ Json PartJson(const OldPart& part) {
   object.Set("box", ToJson(part.box));
   object.Set("where", WhereOnPage(part.box));
   object.Set("designator", part.designator);
+  object.Set("item", part.item);
   object.Set("section", part.section);
   object.Set("sections", part.sections);
   object.Set("was", part.was);

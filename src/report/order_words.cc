@@ -7,7 +7,9 @@
 namespace benchleaf {
 
 std::string OldPartWords(const OldPart& part) {
-  std::string name = part.designator.empty() ? "row without a designator" : part.designator;
+  std::string name = !part.designator.empty() ? part.designator
+                     : part.item.empty()      ? "row without a designator"
+                                              : "item " + part.item;
   if (part.section == 0) return name;
   return name + " section " + std::to_string(part.section) + " of " + std::to_string(part.sections);
 }

@@ -35,7 +35,7 @@ std::vector<std::string> DrawnOn(const FoundEntry& found) {
   for (const FoundEntry::Seen& seen : found.seen) {
     lines.push_back(ShortPlace(seen.place) + ", " + RegionOnPage(seen.sighting.box) + Doubt(seen.reason));
   }
-  if (lines.empty() && !found.entry.designator.empty()) lines.emplace_back("not seen");
+  if (lines.empty() && !NameOf(found.entry).empty()) lines.emplace_back("not seen");
   return lines;
 }
 
@@ -62,9 +62,9 @@ std::string PartsText(const std::string& set, const std::vector<FoundEntry>& ent
       if (found.place.manual != manual) continue;
       ++rows;
       const Entry& entry = found.entry;
-      table.Add({WithAssembly(entry.assembly, entry.designator), entry.description, entry.value, entry.part_number,
-                 entry.quantity, ShortPlace(found.place),
-                 Cell(DrawnOn(found), found.seen.empty() ? Paint::kFaint : Paint::kPlain), Sureness(entry.confidence)});
+      table.Add({NameOf(entry), entry.description, entry.value, entry.part_number, entry.quantity,
+                 ShortPlace(found.place), Cell(DrawnOn(found), found.seen.empty() ? Paint::kFaint : Paint::kPlain),
+                 Sureness(entry.confidence)});
     }
     if (!text.empty()) text += "\n";
     text += CleanText(set) + (manuals.size() > 1 ? ", " + CleanText(manual) : "") + ": " + Counted(rows, "part") +
@@ -75,7 +75,7 @@ std::string PartsText(const std::string& set, const std::vector<FoundEntry>& ent
 }
 
 std::string PartsCsv(const std::vector<FoundEntry>& entries) {
-  std::string csv = CsvRecord({"set", "manual", "designator", "assembly", "description", "value", "part_number",
+  std::string csv = CsvRecord({"set", "manual", "designator", "assembly", "item", "description", "value", "part_number",
                                "quantity", "file", "page", "confidence", "drawn_on"});
   for (const FoundEntry& found : entries) {
     const Entry& entry = found.entry;
@@ -84,8 +84,8 @@ std::string PartsCsv(const std::vector<FoundEntry>& entries) {
       drawn += (drawn.empty() ? "" : "; ") + seen.place.file + " p. " + std::to_string(seen.place.page) + ", " +
                WhereOnPage(seen.sighting.box) + (seen.reason.empty() ? "" : ", " + seen.reason);
     }
-    csv += CsvRecord({found.place.set, found.place.manual, entry.designator, entry.assembly, entry.description,
-                      entry.value, entry.part_number, entry.quantity, found.place.file,
+    csv += CsvRecord({found.place.set, found.place.manual, entry.designator, entry.assembly, entry.item,
+                      entry.description, entry.value, entry.part_number, entry.quantity, found.place.file,
                       std::to_string(found.place.page), Json(entry.confidence).Dump(), drawn});
   }
   return csv;
@@ -99,6 +99,7 @@ std::string PartsJson(const std::vector<FoundEntry>& entries) {
     SetPlace(object, found.place);
     object.Set("designator", entry.designator);
     object.Set("assembly", entry.assembly);
+    object.Set("item", entry.item);
     object.Set("description", entry.description);
     object.Set("value", entry.value);
     object.Set("part_number", entry.part_number);

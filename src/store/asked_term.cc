@@ -3,6 +3,7 @@
 #include "store/schema.h"
 #include "store/sighting_names.h"
 
+#include "benchleaf/core/ascii.h"
 #include "benchleaf/extract/extract.h"
 
 #include <algorithm>
@@ -19,6 +20,13 @@ bool Holds(const std::vector<std::string_view>& texts, std::string_view text) {
   return std::find(texts.begin(), texts.end(), text) != texts.end();
 }
 
+constexpr std::string_view kItemWord = "ITEM";
+
+bool AsksForItem(const std::string& canonical) {
+  return canonical.starts_with(kItemWord) && canonical.size() > kItemWord.size() &&
+         IsDigit(canonical[kItemWord.size()]);
+}
+
 // UTF-8 characters: all bytes but those that go on with one.
 std::size_t Characters(std::string_view text) {
   return static_cast<std::size_t>(
@@ -29,7 +37,8 @@ std::size_t Characters(std::string_view text) {
 
 AskedTerm::AskedTerm(std::string_view term, const Rules& rules)
     : rules_(rules),
-      canonical_(Canonical(term)),
+      item_alone_(AsksForItem(Canonical(term))),
+      canonical_(Canonical(term).substr(item_alone_ ? kItemWord.size() : 0)),
       folded_(FoldLookAlikes(canonical_, rules)),
       characters_(Characters(canonical_)),
       designator_forms_(OtherForms(TermKind::kDesignator, canonical_)),
@@ -42,7 +51,9 @@ AskedTerm::AskedTerm(std::string_view term, const Rules& rules)
 
 Xapian::Query AskedTerm::Pages(Match match) const {
   std::vector<std::string> terms;
-  if (match == Match::kExact) {
+  if (item_alone_) {
+    if (match == Match::kExact) terms.push_back(ExactTerm(TermKind::kItem, canonical_));
+  } else if (match == Match::kExact) {
     for (const TermKind kind : kAllTermKinds) terms.push_back(ExactTerm(kind, canonical_));
   } else if (match == Match::kForm) {
     for (const TermKind kind : {TermKind::kDesignator, TermKind::kTube}) terms.push_back(FormTerm(kind, canonical_));
@@ -83,9 +94,11 @@ bool AskedTerm::LooksAlike(std::string_view text) const {
 }
 
 bool AskedTerm::Fits(const StoredSighting& sighting, Match match) const {
+  if (item_alone_ && sighting.kind != TermKind::kItem) return false;
   const bool exact = sighting.text == canonical_;
   if (match == Match::kExact || exact) return match == Match::kExact && exact;
   if (match == Match::kForm) return FitsAsForm(sighting);
+  if (sighting.kind == TermKind::kItem) return false;
   const bool looks_alike =
       LooksAlike(sighting.text) || std::any_of(sighting.forms.begin(), sighting.forms.end(),
                                                [this](std::string_view form) { return LooksAlike(form); });

@@ -23,6 +23,8 @@ class AskedTerm {
   AskedTerm(std::string_view term, const Rules& rules);
 
   const std::string& canonical() const { return canonical_; }
+  // "item 12" asks for the item alone; 12 for whatever reads so.
+  bool item_alone() const { return item_alone_; }
 
   // The pages on which sightings that fit so may stand, weighted by the best confidence. Some of their sightings may
   // fit better, or not at all: Fits tells.
@@ -39,6 +41,7 @@ class AskedTerm {
   bool LooksAlike(std::string_view text) const;
 
   const Rules& rules_;
+  bool item_alone_ = false;
   std::string canonical_;
   std::string folded_;
   std::size_t characters_ = 0;

@@ -39,6 +39,8 @@ void AddSightingTerms(const PageRecord& page, const Forms& forms, const Rules& r
     const Sighting& sighting = page.sightings[i];
     const Xapian::termcount units = ConfidenceUnits(sighting.confidence);
     keep_best(ExactTerm(sighting.kind, sighting.text), units);
+    // An item's number is no designator for looking like one: 12 is not L2.
+    if (sighting.kind == TermKind::kItem) continue;
     keep_best(FoldedTerm(FoldLookAlikes(sighting.text, rules)), units);
     for (const std::string& form : forms[i]) {
       keep_best(FormTerm(sighting.kind, form), units);

@@ -74,7 +74,7 @@ std::vector<FoundSighting> Find(const Xapian::Database& database, const Rules& r
     std::vector<FoundSighting> more = BestOf(database, asked, match, query, limit - found.size(), pages);
     std::move(more.begin(), more.end(), std::back_inserter(found));
   }
-  if (found.size() == limit) return found;
+  if (found.size() == limit || asked.item_alone()) return found;
   for (FoundSighting& misread :
        FindMisread(database, rules, asked.canonical(), query, found, limit - found.size(), pages)) {
     found.push_back(std::move(misread));

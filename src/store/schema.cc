@@ -40,6 +40,8 @@ char Letter(TermKind kind) {
       return 'P';
     case TermKind::kSemiconductor:
       return 'S';
+    case TermKind::kItem:
+      return 'I';
     case TermKind::kValue:
       break;
   }

@@ -27,14 +27,14 @@
 //   Q key              page: its content key
 //   E kind text        page: a canonical text that is seen on it
 //   F kind form        page: another form of such a text ("C12" of "A4C12")
-//   L folded           page: such a text or form with its look-alike characters folded
+//   L folded           page: such a text or form with its look-alike characters folded; not of items
 //   W folded           page: another reading of one of its words, with its look-alike characters folded
 //                      (FoldedReadings of extract/misread_words.h). An index without them is whole; terms that were
 //                      misread are not found.
 //   word               page: a word of the page, split and lower-cased by Xapian::TermGenerator, without stemming
 //                      (abbreviations, part numbers and misread words have no stems) and without positions (they would
 //                      double the index)
-//   In E and F, kind is one letter: D designator, T tube, P part number, S semiconductor, V value.
+//   In E and F, kind is one letter: D designator, T tube, P part number, S semiconductor, V value, I item.
 //   A text that would not fit into Xapian's 245 bytes, counting a zero byte as two, is cut: its first 100 bytes, "...",
 //   and 16 hexadecimal digits of a digest of all of it (FNV-1a, 64 bit). What a posting names is therefore compared
 //   with the names in the document.
@@ -66,8 +66,9 @@ inline constexpr const char* kSchemaVersion = "2";
 
 inline constexpr const char* kManualTerm = "Dmanual";
 
-inline constexpr std::array<TermKind, 5> kAllTermKinds = {TermKind::kDesignator, TermKind::kTube, TermKind::kPartNumber,
-                                                          TermKind::kSemiconductor, TermKind::kValue};
+inline constexpr std::array<TermKind, 6> kAllTermKinds = {TermKind::kDesignator, TermKind::kTube,
+                                                          TermKind::kPartNumber, TermKind::kSemiconductor,
+                                                          TermKind::kValue,      TermKind::kItem};
 
 inline constexpr Xapian::valueno kPlaceSlot = 0;
 inline constexpr Xapian::valueno kSetSlot = 1;

@@ -48,7 +48,7 @@ StoredPage ParsePage(std::string_view data) {
   stored.page = Sound(DecodePage(fields.Text()));
   stored.sightings.resize(fields.Count());
   for (StoredSighting& sighting : stored.sightings) {
-    sighting.kind = static_cast<TermKind>(fields.Number(static_cast<std::uint64_t>(TermKind::kValue)));
+    sighting.kind = static_cast<TermKind>(fields.Number(static_cast<std::uint64_t>(TermKind::kItem)));
     sighting.text = fields.Text();
     sighting.forms.resize(fields.Count());
     for (std::string_view& form : sighting.forms) form = fields.Text();

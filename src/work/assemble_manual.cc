@@ -1,6 +1,7 @@
 #include "work/assemble_manual.h"
 
 #include "benchleaf/extract/extract.h"
+#include "benchleaf/extract/item_callouts.h"
 #include "benchleaf/extract/lexicon.h"
 #include "benchleaf/linking/link.h"
 #include "benchleaf/paging/paging.h"
@@ -60,6 +61,28 @@ void RankDrawings(std::vector<PageRecord>& pages, const Rules& rules) {
   }
 }
 
+// What shows the parts of a list by items. Waveforms and voltages are numbered, too.
+bool MayCallOutItems(PageKind kind) {
+  return kind == PageKind::kSchematic || kind == PageKind::kPartsLocator || kind == PageKind::kOther;
+}
+
+void AddCallouts(std::vector<PageRecord>& pages, const Rules& rules) {
+  std::vector<const std::vector<Entry>*> entries;
+  entries.reserve(pages.size());
+  for (const PageRecord& page : pages) {
+    entries.push_back(&page.entries);
+  }
+  const std::vector<ItemList> lists = ItemListsOf(entries);
+  for (PageRecord& page : pages) {
+    if (lists.empty() || !MayCallOutItems(page.facts.kind)) {
+      continue;
+    }
+    for (Sighting& callout : ItemCallouts(page.reading, page.facts.printed_number, page.sightings, lists, rules)) {
+      page.sightings.push_back(std::move(callout));
+    }
+  }
+}
+
 std::vector<Link> Links(const std::vector<PageRecord>& pages) {
   std::vector<LinkPage> linked;
   linked.reserve(pages.size());
@@ -81,6 +104,7 @@ std::optional<ManualRecord> AssembleManual(ManualRecord head, std::vector<PageRe
     SearchPage(page, rules, state);
   }
   RankDrawings(pages, rules);
+  AddCallouts(pages, rules);
   head.links = Links(pages);
   head.pages = std::move(pages);
   return head;

@@ -116,7 +116,11 @@ class LinkBench {
         told_ << grade << '\t' << list << '\t' << made.name << "\tmissed\t"
               << pages[link.entry_page].truth.entries[link.entry].assembly << '\t' << term.text << '\t'
               << pages[link.seen_page].truth.kind << '\t' << (row ? "place not seen or not linked" : "row not read")
-              << "\t\t" << WordsAt(manual->pages[link.seen_page].reading, term.box) << '\n';
+              << "\t\t"
+              << (row ? WordsAt(manual->pages[link.seen_page].reading, term.box)
+                      : WordsAt(manual->pages[link.entry_page].reading,
+                                pages[link.entry_page].truth.entries[link.entry].box))
+              << '\n';
       }
     }
     for (std::size_t i = 0; i < manual->links.size(); ++i) {
@@ -129,8 +133,8 @@ class LinkBench {
       if (told_.is_open()) {
         const Entry& entry = manual->pages[link.entry_page].entries[link.entry];
         told_ << grade << '\t' << list << '\t' << made.name << '\t' << (judged.right[i] ? "right" : "wrong") << '\t'
-              << entry.assembly << '\t' << entry.designator << '\t' << pages[link.seen_page].truth.kind << '\t'
-              << link.reason << '\t' << link.confidence << '\t'
+              << entry.assembly << '\t' << entry.designator << entry.item << '\t' << pages[link.seen_page].truth.kind
+              << '\t' << link.reason << '\t' << link.confidence << '\t'
               << WordsAt(manual->pages[link.seen_page].reading,
                          manual->pages[link.seen_page].sightings[link.sighting].box)
               << '\n';
@@ -179,7 +183,7 @@ class LinkBench {
  private:
   static bool HasRow(const scanmaker::TruthEntry& row, const PageRecord& page) {
     for (const Entry& entry : page.entries) {
-      if (entry.designator == row.designator && entry.assembly == row.assembly) {
+      if (entry.designator == row.designator && entry.assembly == row.assembly && entry.item == row.item) {
         return true;
       }
     }
@@ -224,7 +228,7 @@ void Run(const Options& options) {
   LinkBench bench(options);
   for (const auto& [origin, manuals] :
        {std::pair{"invented", InventedManuals(options.half)}, std::pair{"assembled", AssembledManuals(options.half)},
-        std::pair{"outside", OutsideManuals(options.half)}}) {
+        std::pair{"items", ItemManuals(options.half)}, std::pair{"outside", OutsideManuals(options.half)}}) {
     if (options.printed) {
       for (const MadeManual& manual : manuals) {
         bench.AddPrinted(manual);

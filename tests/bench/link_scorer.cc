@@ -49,13 +49,13 @@ std::optional<std::size_t> At(const std::vector<Item>& items, const FractionBox&
 
 std::optional<std::size_t> TrueEntry(const PageAsItIs& page, const Entry& entry) {
   return At(page.truth.entries, entry.box, [&](const scanmaker::TruthEntry& one) {
-    return one.designator == entry.designator && one.assembly == entry.assembly;
+    return one.designator == entry.designator && one.assembly == entry.assembly && one.item == entry.item;
   });
 }
 
 std::optional<std::size_t> TrueTerm(const PageAsItIs& page, const Sighting& sighting) {
   return At(page.truth.terms, sighting.box, [&](const scanmaker::TruthTerm& one) {
-    return one.kind == "designator" && (one.text == sighting.text || page.assembly + one.text == sighting.text);
+    return one.kind == Name(sighting.kind) && (one.text == sighting.text || page.assembly + one.text == sighting.text);
   });
 }
 
@@ -67,7 +67,8 @@ std::vector<TrueLink> TrueLinks(const std::vector<PageAsItIs>& pages) {
   for (std::size_t list = 0; list < pages.size(); ++list) {
     for (std::size_t entry = 0; entry < pages[list].truth.entries.size(); ++entry) {
       const scanmaker::TruthEntry& row = pages[list].truth.entries[entry];
-      for (std::size_t drawing = 0; drawing < pages.size() && !row.designator.empty(); ++drawing) {
+      for (std::size_t drawing = 0; drawing < pages.size() && !(row.designator.empty() && row.item.empty());
+           ++drawing) {
         const PageAsItIs& page = pages[drawing];
         if (!ShowsParts(page.truth) || (!page.assembly.empty() && page.assembly != row.assembly)) {
           continue;
@@ -75,7 +76,9 @@ std::vector<TrueLink> TrueLinks(const std::vector<PageAsItIs>& pages) {
         for (std::size_t i = 0; i < page.truth.terms.size(); ++i) {
           const scanmaker::TruthTerm& term = page.truth.terms[i];
           const std::string& own = listed.count(term.text) != 0 ? term.text : WithoutSection(term.text);
-          if (term.kind == "designator" && own == row.designator) {
+          const bool by_item = row.designator.empty();
+          if (by_item ? term.kind == "item" && term.text == row.item
+                      : term.kind == "designator" && own == row.designator) {
             links.push_back({list, entry, drawing, i});
           }
         }

@@ -34,15 +34,15 @@ struct JudgedLinks {
   std::vector<bool> right;  // of each link of the manual
 };
 
-// All that should be linked: every row that names a designator, with each place of a schematic or parts locator that
+// All that should be linked: every row that names a designator or an item number, with each place of a drawing that
 // bears it or, where the list has no row for the section itself, a section of it (C1A of C1). A drawing of one assembly
 // belongs to the rows of that assembly alone.
 std::vector<TrueLink> TrueLinks(const std::vector<PageAsItIs>& pages);
 
 // A link is right when its row is one of the list (same designator and assembly, in the same place), its sighting is a
-// designator of the drawing (same text but for a prefixed assembly, in the same place) and the two belong together.
-// Each true link is found once; a second link to the same row and place is wrong.
-// REQUIRES: `pages` are the manual's pages in their order.
+// designator or item of the drawing (same text but for a prefixed assembly, in the same place) and the two belong
+// together. Each true link is found once; a second link to the same row and place is wrong. REQUIRES: `pages` are the
+// manual's pages in their order.
 JudgedLinks JudgeLinks(const std::vector<PageAsItIs>& pages, const ManualRecord& manual);
 
 }  // namespace benchleaf::bench

@@ -1,12 +1,14 @@
 #include "bench/made_manuals.h"
 
 #include "outside/outside_pages.h"
+#include "scan-maker/callouts.h"
 #include "scan-maker/circuit.h"
 #include "scan-maker/locator_page.h"
 #include "scan-maker/parts_list_page.h"
 #include "scan-maker/schematic_page.h"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 #include <utility>
 
@@ -128,6 +130,54 @@ MadeManual Make(const Assembled& one) {
   return manual;
 }
 
+enum class Callouts { kPlain, kRings, kLeaders };
+
+struct Itemized {
+  Invented set;
+  Callouts callouts;
+};
+
+const std::vector<Itemized>& ItemizedOf(ManualHalf half) {
+  static const std::vector<Itemized> kDevelopment = {
+      {{431, 5, Lettering::kSimplex, Lettering::kTypewriter, {.form = ListForm::kItems, .quantity = true}},
+       Callouts::kPlain},
+      {{432, 7, Lettering::kHand, Lettering::kBook, {.form = ListForm::kItems}}, Callouts::kRings},
+      {{433, 6, Lettering::kDrafting, Lettering::kTypewriter, {.form = ListForm::kItems, .boxed = true}},
+       Callouts::kLeaders},
+      {{434, 8, Lettering::kDuplex, Lettering::kTypewriter, {.form = ListForm::kItems, .abreast = 2}},
+       Callouts::kRings},
+  };
+  static const std::vector<Itemized> kHeldOut = {
+      {{481, 6, Lettering::kDrafting, Lettering::kTypewriter, {.form = ListForm::kItems}}, Callouts::kPlain},
+      {{482, 7, Lettering::kDuplex, Lettering::kBook, {.form = ListForm::kItems, .boxed = true}}, Callouts::kRings},
+      {{483, 5, Lettering::kHand, Lettering::kTypewriter, {.form = ListForm::kItems, .abreast = 2}},
+       Callouts::kLeaders},
+      {{484, 8, Lettering::kSimplex, Lettering::kTypewriter, {.form = ListForm::kItems, .quantity = true}},
+       Callouts::kRings},
+  };
+  return half == ManualHalf::kDevelopment ? kDevelopment : kHeldOut;
+}
+
+MadeManual Make(const Itemized& one) {
+  MadeManual manual{"items " + std::to_string(one.set.seed), one.set.seed, {}};
+  std::vector<MadePage> list;
+  AddList(list, OneSection(scanmaker::ListedParts(scanmaker::RandomCircuit(one.set.stages, one.set.seed))),
+          one.set.layout, one.set.list);
+  int items = 0;
+  for (const MadePage& page : list) {
+    items += static_cast<int>(page.entries.size());
+  }
+  PageFurniture furniture;
+  furniture.number = 6;
+  furniture.text = scanmaker::UsualTextStyle(one.set.drawing);
+  MadePage locator = scanmaker::MakeItemLocatorPage("PARTS LOCATION", items, furniture, one.set.seed);
+  manual.pages.push_back(one.callouts == Callouts::kPlain   ? std::move(locator)
+                         : one.callouts == Callouts::kRings ? scanmaker::WithRings(locator, one.set.seed)
+                                                            : scanmaker::WithLeaders(locator, one.set.seed));
+  std::move(list.begin(), list.end(), std::back_inserter(manual.pages));
+  return manual;
+}
+
 // The letters of IEEE 315-1975 clause 22.4 for the classes that the lists of the scan maker know; other parts are
 // listed without a class heading of their own.
 PartClass ClassOf(const std::string& letters) {
@@ -188,6 +238,14 @@ std::vector<MadeManual> AssembledManuals(ManualHalf half) {
   return manuals;
 }
 
+std::vector<MadeManual> ItemManuals(ManualHalf half) {
+  std::vector<MadeManual> manuals;
+  for (const Itemized& one : ItemizedOf(half)) {
+    manuals.push_back(Make(one));
+  }
+  return manuals;
+}
+
 std::vector<MadeManual> OutsideManuals(ManualHalf half) {
   const outside::Half wanted = half == ManualHalf::kDevelopment ? outside::Half::kDevelopment : outside::Half::kHeldOut;
   std::vector<MadeManual> manuals;
@@ -196,8 +254,9 @@ std::vector<MadeManual> OutsideManuals(ManualHalf half) {
       continue;
     }
     MadeManual manual{sheet.sheet, sheet.seed, {outside::Draw(sheet)}};
+    // Without headings of classes: half of the classes are none of the scan maker's.
     AddList(manual.pages, OneSection(PartsOf(manual.pages.front(), sheet.seed)),
-            {ListForm::kColumns, 2, Grouping::kNone}, Lettering::kTypewriter);
+            {.form = ListForm::kColumns, .abreast = 2, .class_headings = false}, Lettering::kTypewriter);
     manuals.push_back(std::move(manual));
   }
   return manuals;

@@ -31,6 +31,9 @@ std::vector<MadeManual> InventedManuals(ManualHalf half);
 // one list with a heading for each.
 std::vector<MadeManual> AssembledManuals(ManualHalf half);
 
+// A locator that calls out item numbers, plainly, in rings or by leaders, with a list of these items.
+std::vector<MadeManual> ItemManuals(ManualHalf half);
+
 // The sheets of kicad-demos of that half, each with a list of the designators on it. They have no list of their own, so
 // descriptions and part numbers are invented.
 std::vector<MadeManual> OutsideManuals(ManualHalf half);

@@ -30,7 +30,7 @@ struct Field {
 // The tables of the page, by "hit", "summary of find", ...
 std::map<std::string, std::vector<Field>> DocumentedAnswers() {
   std::map<std::string, std::vector<Field>> answers;
-  std::ifstream page(SourceFolder() / "doc" / "json.md");
+  std::ifstream page(SourceFolder() / "src" / "report" / "json.md");
   std::string answer;
   for (std::string line; std::getline(page, line);) {
     if (line.rfind("## ", 0) == 0) answer = line.substr(3);

@@ -23,11 +23,12 @@ TEST_F(PartsCommand, ListsPartsWithThePlacesWhereTheyAreDrawn) {
 TEST_F(PartsCommand, WritesCsvThatASpreadsheetTakesForText) {
   const RunResult result = Ask({"parts", "quillhaven", "--csv"});
   EXPECT_EQ(result.code, ExitCode::kOk);
-  EXPECT_EQ(result.out,
-            "set,manual,designator,assembly,description,value,part_number,quantity,file,page,confidence,drawn_on\r\n"
-            "QUILLHAVEN 12,chassis,C112,,\"CAPACITOR, PAPER, 400 V\",.047MFD,'=23-117,1,quillhaven/list.png,1,0.8,"
-            "\"quillhaven/chassis.png p. 1, upper left, 24 % across, 14 % down, only candidate\"\r\n"
-            "QUILLHAVEN 12,chassis,,,KNOB,,77-2,,quillhaven/list.png,1,0.7,\r\n");
+  EXPECT_EQ(
+      result.out,
+      "set,manual,designator,assembly,item,description,value,part_number,quantity,file,page,confidence,drawn_on\r\n"
+      "QUILLHAVEN 12,chassis,C112,,,\"CAPACITOR, PAPER, 400 V\",.047MFD,'=23-117,1,quillhaven/list.png,1,0.8,"
+      "\"quillhaven/chassis.png p. 1, upper left, 24 % across, 14 % down, only candidate\"\r\n"
+      "QUILLHAVEN 12,chassis,,,,KNOB,,77-2,,quillhaven/list.png,1,0.7,\r\n");
 }
 
 TEST_F(PartsCommand, WritesOneJsonObjectALine) {
@@ -37,7 +38,7 @@ TEST_F(PartsCommand, WritesOneJsonObjectALine) {
       result.out,
       AllOf(
           StartsWith(R"({"type":"part","set":"QUILLHAVEN 12","manual":"chassis","file":"quillhaven/list.png","page":1,)"
-                     R"("printed_page":"","page_kind":"parts list","designator":"C112","assembly":"",)"
+                     R"("printed_page":"","page_kind":"parts list","designator":"C112","assembly":"","item":"",)"
                      R"("description":"CAPACITOR, PAPER, 400 V","value":".047MFD","part_number":"=23-117",)"
                      R"("quantity":"1","box":[0.1,0.2,0.8,0.01],"confidence":0.8,"drawn":[{)"
                      R"("file":"quillhaven/chassis.png","page":1,"printed_page":"8-17","page_kind":"schematic",)"),

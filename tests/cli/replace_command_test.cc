@@ -41,7 +41,7 @@ TEST_F(ReplaceCommand, WritesCsvAndJson) {
   EXPECT_THAT(Ask({"replace", "quillhaven", "--json"}).out,
               AllOf(StartsWith(R"({"type":"order-item","set":"QUILLHAVEN 12","kind":"paper","count":1,)"
                                R"("order":"film capacitor","value":"0.047 uF","code":"47n","rating":"400 V",)"),
-                    HasSubstr(R"("designator":"C112","section":0,"sections":1,"was":"0.047 uF 400 V",)"),
+                    HasSubstr(R"("designator":"C112","item":"","section":0,"sections":1,"was":"0.047 uF 400 V",)"),
                     HasSubstr(R"({"type":"summary","command":"replace","set":"QUILLHAVEN 12","items":1,"parts":1,)")));
 }
 

@@ -13,13 +13,14 @@
 namespace benchleaf {
 namespace {
 
-// One line an entry: assembly/designator|description|part number|quantity|value, the layout's parts as printed.
+// One line an entry: assembly/designator|description|part number|quantity|value, the layout's parts as printed; an item
+// number stands as #12 in the designator's place.
 std::vector<std::string> Rows(const PageReading& reading, ListState& state) {
   std::vector<std::string> rows;
   for (const Entry& entry : ExtractEntries(reading, ShippedRules(), state)) {
     std::string row = entry.assembly.empty() ? "" : entry.assembly + "/";
-    row +=
-        entry.designator + "|" + entry.description + "|" + entry.part_number + "|" + entry.quantity + "|" + entry.value;
+    row += (entry.item.empty() ? entry.designator : "#" + entry.item) + "|" + entry.description + "|" +
+           entry.part_number + "|" + entry.quantity + "|" + entry.value;
     rows.push_back(row);
   }
   return rows;
@@ -303,10 +304,103 @@ TEST(ExtractEntries, ReadsListsByItemNumbers) {
                 "4      74-1004-1    Screw, shoulder",
             }),
             (Strings{
-                "|Knob, black|74-1001-1||",
-                "|Bezel, chrome|74-1002-1||",
-                "|Foot, rubber|74-1003-1||",
-                "|Screw, shoulder|74-1004-1||",
+                "#1|Knob, black|74-1001-1||",
+                "#2|Bezel, chrome|74-1002-1||",
+                "#3|Foot, rubber|74-1003-1||",
+                "#4|Screw, shoulder|74-1004-1||",
+            }));
+}
+
+TEST(ExtractEntries, BeginsARowWhereAnItemNumberStandsThoughItsPartNumberIsUnread) {
+  EXPECT_EQ(Rows({
+                "ITEM   DESCRIPTION        PART NO.",
+                "8      Knob, black        74-1001-1",
+                "9      Bezel, chrome",
+                "10     Foot, rubber,      74-1003-1",
+                "       with felt",
+                "10A    Screw, shoulder    74-1004-1",
+                "11     Washer             74-1005-1",
+            }),
+            (Strings{
+                "#8|Knob, black|74-1001-1||",
+                "#9|Bezel, chrome|||",
+                "#10|Foot, rubber, with felt|74-1003-1||",
+                "#10A|Screw, shoulder|74-1004-1||",
+                "#11|Washer|74-1005-1||",
+            }));
+}
+
+TEST(ExtractEntries, PutsItemNumbersRightByThoseAboveAndBelow) {
+  EXPECT_EQ(Rows({
+                "l      74-1001-1    Knob, black",
+                "2      74-1002-1    Bezel, chrome",
+                "S      74-1003-1    Foot, rubber",
+                "4      74-1004-1    Screw, shoulder",
+                "       74-1005-1    Washer",
+                "6      74-1006-1    Nut",
+                "7I     74-1007-1    Clip",
+                "8      74-1008-1    Spring",
+            }),
+            (Strings{
+                "#1|Knob, black|74-1001-1||",
+                "#2|Bezel, chrome|74-1002-1||",
+                "#3|Foot, rubber|74-1003-1||",
+                "#4|Screw, shoulder|74-1004-1||",
+                "#5|Washer|74-1005-1||",
+                "#6|Nut|74-1006-1||",
+                "#7|Clip|74-1007-1||",
+                "#8|Spring|74-1008-1||",
+            }));
+}
+
+TEST(ExtractEntries, ReadsItemsInTwoTablesAbreastAndAnewInEachAssembly) {
+  EXPECT_EQ(Rows({
+                "1    Knob, black     74-1001-1      4    Washer    74-1004-1",
+                "2    Bezel           74-1002-1      5    Nut       74-1005-1",
+                "3    Foot, rubber    74-1003-1      6    Clip      74-1006-1",
+                "",
+                "               A2 CABINET BACK AND GRILLE ASSEMBLY",
+                "",
+                "1    Grille          74-1007-1      3    Strip     74-1009-1",
+                "2    Back            74-1008-1      4    Cord      74-1010-1",
+            }),
+            (Strings{
+                "#1|Knob, black|74-1001-1||",
+                "#2|Bezel|74-1002-1||",
+                "#3|Foot, rubber|74-1003-1||",
+                "#4|Washer|74-1004-1||",
+                "#5|Nut|74-1005-1||",
+                "#6|Clip|74-1006-1||",
+                "A2/#1|Grille|74-1007-1||",
+                "A2/#2|Back|74-1008-1||",
+                "A2/#3|Strip|74-1009-1||",
+                "A2/#4|Cord|74-1010-1||",
+            }));
+}
+
+TEST(ExtractEntries, TakesNoStepsOfInstructionsForItems) {
+  EXPECT_EQ(Rows({
+                "1.   Remove the four screws of the back.",
+                "2.   Pull the knobs off their shafts.",
+                "3.   Lift the chassis, part 74-1003-1, out.",
+                "4.   Note how the leads are dressed.",
+                "5.   Turn the chassis over.",
+            }),
+            Strings{});
+}
+
+TEST(ExtractEntries, LeavesQuantitiesInFrontOfTheRowsAlone) {
+  EXPECT_EQ(Rows({
+                "2      74-1001-1    Knob, black",
+                "1      74-1002-1    Bezel, chrome",
+                "4      74-1003-1    Foot, rubber",
+                "4      74-1004-1    Screw, shoulder",
+            }),
+            (Strings{
+                "|Knob, black|74-1001-1|2|",
+                "|Bezel, chrome|74-1002-1|1|",
+                "|Foot, rubber|74-1003-1|4|",
+                "|Screw, shoulder|74-1004-1|4|",
             }));
 }
 

@@ -58,7 +58,7 @@ PageReading Drawing(const std::vector<std::string>& lines, double confidence = 1
 std::vector<Entry> Listed(const std::vector<std::string>& designators) {
   std::vector<Entry> entries;
   for (const std::string& designator : designators) {
-    entries.push_back({designator, "", "", "", "1", "", {}, 0.95});
+    entries.push_back({designator, "", "", "", "1", "", {}, 0.95, ""});
   }
   return entries;
 }

@@ -302,5 +302,36 @@ TEST(GapKind, HasAName) {
   EXPECT_FALSE(GapKindNamed("holes"));
 }
 
+PageRecord ItemList(int from, int to, int left_out = 0) {
+  PageRecord page = PrintedPage(PageKind::kPartsList, 7);
+  for (int item = from; item <= to; ++item) {
+    if (item == left_out) continue;
+    Entry entry;
+    entry.item = std::to_string(item);
+    entry.part_number = "74-100" + entry.item;
+    entry.box = {0.1, 0.02 * item, 0.8, 0.02};
+    entry.confidence = 0.9;
+    page.entries.push_back(entry);
+  }
+  return page;
+}
+
+PageRecord ItemDrawing(int to, int left_out) {
+  PageRecord page = PrintedPage(PageKind::kPartsLocator, 3);
+  for (int item = 1; item <= to; ++item) {
+    if (item != left_out) Print(page, std::to_string(item), 80 * item, 100, TermKind::kItem);
+  }
+  return page;
+}
+
+TEST(FindGaps, TellsItemsThatNoDrawingCallsOutAndNumbersThatNoRowBears) {
+  const ManualRecord manual = Manual({ItemDrawing(8, 5), ItemList(1, 8)});
+  EXPECT_EQ(Found(manual, GapKind::kNotDrawn), "not seen item 5");
+  EXPECT_EQ(Found(manual, GapKind::kNumbering), "");
+  EXPECT_TRUE(FindGaps(manual, ShippedRules()).HasList());
+  EXPECT_EQ(Found(Manual({ItemList(1, 8, 5)}), GapKind::kNumbering), "missing item 5");
+  EXPECT_EQ(Found(Manual({ItemList(1, 8, 5)}), GapKind::kNotDrawn), "") << "nothing calls out an item";
+}
+
 }  // namespace
 }  // namespace benchleaf

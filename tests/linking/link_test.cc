@@ -170,6 +170,33 @@ TEST(LinkManual, IsAsSureAsItsParts) {
   EXPECT_NEAR(LinkManual(pages)[0].confidence, before / 2, 1e-9);
 }
 
+Entry Item(const std::string& item, const std::string& assembly = {}) {
+  Entry entry = Listed("", assembly);
+  entry.item = item;
+  return entry;
+}
+
+Sighting Callout(const std::string& item, double y) { return Seen(item, 0.1, y, {}, TermKind::kItem); }
+
+TEST(LinkManual, TiesItemsToTheNumbersThatADrawingCallsOut) {
+  EXPECT_EQ(Told({Schematic({Callout("2", 0.1), Callout("1", 0.2), Seen("R1", 0.5, 0.5)}),
+                  List({Item("1"), Item("2"), Item("3")})}),
+            (Strings{"1/0 > 0/1 only candidate", "1/1 > 0/0 only candidate"}));
+}
+
+TEST(LinkManual, TellsByTheNumbersWhichListADrawingCallsOut) {
+  const LinkPage lists = List({Item("1"), Item("2"), Item("3"), Item("1", "A2"), Item("2", "A2"), Item("3", "A2"),
+                               Item("4", "A2"), Item("5", "A2"), Item("6", "A2")});
+  EXPECT_EQ(Told({Schematic({Callout("1", 0.1), Callout("2", 0.2), Callout("3", 0.3)}), lists}),
+            (Strings{"1/0 > 0/0 the drawing calls out the items of this list",
+                     "1/1 > 0/1 the drawing calls out the items of this list",
+                     "1/2 > 0/2 the drawing calls out the items of this list"}));
+  const LinkPage alike = List({Item("1"), Item("2"), Item("1"), Item("2")});
+  EXPECT_EQ(Told({Schematic({Callout("1", 0.1), Callout("2", 0.2)}), alike}),
+            (Strings{"1/0 > 0/0 one of 2 candidates", "1/1 > 0/1 one of 2 candidates", "1/2 > 0/0 one of 2 candidates",
+                     "1/3 > 0/1 one of 2 candidates"}));
+}
+
 TEST(LinkManual, TakesNothing) {
   EXPECT_TRUE(LinkManual({}).empty());
   EXPECT_TRUE(LinkManual({List({Listed("")})}).empty());

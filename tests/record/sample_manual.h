@@ -75,8 +75,8 @@ inline ManualRecord MakeManual(const std::string& set = "MEADOWLARK 5R1", const 
   PageRecord list = MakePage(path, 2, PageKind::kPartsList);
   list.plain_mode = true;
   list.entries = {
-      {"C112", "A4", "CAP, FXD, .047 MFD 400V", "281-0047-00", "1", ".047MFD", {0.125, 0.25, 0.75, 0.02}, 0.95},
-      {"", "", "KNOB", "366-1", "2", "", {0.125, 0.5, 0.75, 0.02}, 0.5}};
+      {"C112", "A4", "CAP, FXD, .047 MFD 400V", "281-0047-00", "1", ".047MFD", {0.125, 0.25, 0.75, 0.02}, 0.95, ""},
+      {"", "", "KNOB", "366-1", "2", "", {0.125, 0.5, 0.75, 0.02}, 0.5, "12A"}};
 
   PageRecord failed;
   failed.file = path;

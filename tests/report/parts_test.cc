@@ -54,9 +54,23 @@ TEST(PartsText, PutsTheAssemblyBeforeADesignatorOnce) {
   EXPECT_THAT(text, HasSubstr("\nA4R2 "));
 }
 
+TEST(PartsText, NamesAPartByItsItemNumberWhereTheListHasNoDesignators) {
+  FoundEntry part = Part("m", "", "");
+  part.entry.item = "12";
+  FoundEntry other = Part("m", "A4", "");
+  other.entry.item = "3A";
+  EXPECT_EQ(PartsText("Q 12", {part, other}, {}),
+            "Q 12: 2 parts, 0 of them seen on a drawing\n"
+            "part        description  list page   drawn on  sure\n"
+            "----------  -----------  ----------  --------  ----\n"
+            "item 12     RESISTOR     m.pdf p. 9  not seen  80 %\n"
+            "A4 item 3A  RESISTOR     m.pdf p. 9  not seen  80 %\n");
+}
+
 TEST(PartsCsv, OfNothingIsTheHeaderAlone) {
-  EXPECT_EQ(PartsCsv({}),
-            "set,manual,designator,assembly,description,value,part_number,quantity,file,page,confidence,drawn_on\r\n");
+  EXPECT_EQ(
+      PartsCsv({}),
+      "set,manual,designator,assembly,item,description,value,part_number,quantity,file,page,confidence,drawn_on\r\n");
 }
 
 TEST(PartsCsv, NamesEveryPlaceInOneField) {

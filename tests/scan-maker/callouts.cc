@@ -17,11 +17,12 @@ constexpr std::uint8_t kPaper = 255;
 constexpr double kPenPx = 1.7;  // half a line's width
 constexpr double kLeaderPx = 130;
 
-// The boxes of the designators, each once where several stand for one printed text.
+// The boxes of the designators and items, each once where several stand for one printed text.
 std::vector<Box> Places(const MadePage& page) {
   std::vector<Box> places;
   for (const MadeTerm& term : page.terms) {
-    if (term.kind == "designator" && std::find(places.begin(), places.end(), term.box) == places.end()) {
+    if ((term.kind == "designator" || term.kind == "item") &&
+        std::find(places.begin(), places.end(), term.box) == places.end()) {
       places.push_back(term.box);
     }
   }

@@ -1,4 +1,4 @@
-// How locators and old drawings letter their designators otherwise than plainly.
+// How locators and old drawings letter their designators and item numbers otherwise than plainly.
 
 #ifndef BENCHLEAF_TESTS_SCAN_MAKER_CALLOUTS_H_
 #define BENCHLEAF_TESTS_SCAN_MAKER_CALLOUTS_H_

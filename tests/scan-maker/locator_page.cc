@@ -79,10 +79,9 @@ void DrawBody(Sheet& sheet, const Box& box, bool level, PartClass part_class) {
   }
 }
 
-void PutLabel(Sheet& sheet, const Box& body, bool level, const Part& part, const TextStyle& style, Obstacles& obstacles,
-              SeededRandom& random) {
+void PutLabel(Sheet& sheet, const Box& body, bool level, const Token& token, const TextStyle& style,
+              Obstacles& obstacles, SeededRandom& random) {
   constexpr int kTurns[] = {0, 0, 90, 270};
-  const Token token = TermToken("designator", part.designator);
   const LabelBlock block{body, !level, true, TextAdvance(token.text, style), style.cap_height_px, style.cap_height_px};
   const Placement place = PlaceLabel(block, obstacles, kTurns[random.Whole(0, 3)]);
   double x = place.box.x;
@@ -96,10 +95,9 @@ void PutLabel(Sheet& sheet, const Box& body, bool level, const Part& part, const
   obstacles.solids.push_back(sheet.Put(x, y, token, style, place.turn));
 }
 
-}  // namespace
-
-MadePage MakeLocatorPage(const std::string& title, const std::vector<Part>& parts, const PageFurniture& furniture,
-                         std::uint64_t seed) {
+// `kind` is that of the parts' labels.
+MadePage MakePage(const std::string& title, const std::vector<Part>& parts, const std::string& kind,
+                  const PageFurniture& furniture, std::uint64_t seed) {
   Sheet sheet(kPageWidth, kPageHeight);
   PutFurniture(sheet, furniture);
   SeededRandom random(seed);
@@ -125,7 +123,7 @@ MadePage MakeLocatorPage(const std::string& title, const std::vector<Part>& part
     } else {
       DrawBody(sheet, *box, level, part.part_class);
     }
-    PutLabel(sheet, *box, level, part, style, obstacles, random);
+    PutLabel(sheet, *box, level, TermToken(kind, part.designator), style, obstacles, random);
   };
   for (const Part& part : parts) {
     if (part.part_class == PartClass::kTube && part.value.find('P') == std::string::npos) {
@@ -143,6 +141,25 @@ MadePage MakeLocatorPage(const std::string& title, const std::vector<Part>& part
   }
   sheet.PutCentred(kPageWidth / 2.0, kChassis.bottom() + 90, "REAR OF CHASSIS", style);
   return sheet.Take("parts locator", furniture.printed_number());
+}
+
+}  // namespace
+
+MadePage MakeLocatorPage(const std::string& title, const std::vector<Part>& parts, const PageFurniture& furniture,
+                         std::uint64_t seed) {
+  return MakePage(title, parts, "designator", furniture, seed);
+}
+
+MadePage MakeItemLocatorPage(const std::string& title, int count, const PageFurniture& furniture, std::uint64_t seed) {
+  constexpr PartClass kBodies[] = {PartClass::kResistor, PartClass::kCapacitor, PartClass::kCoil};
+  std::vector<Part> parts;
+  for (int item = 1; item <= count; ++item) {
+    Part part;
+    part.part_class = kBodies[item % 3];
+    part.designator = std::to_string(item);
+    parts.push_back(std::move(part));
+  }
+  return MakePage(title, parts, "item", furniture, seed);
 }
 
 }  // namespace benchleaf::scanmaker

@@ -17,6 +17,9 @@ namespace benchleaf::scanmaker {
 MadePage MakeLocatorPage(const std::string& title, const std::vector<Part>& parts, const PageFurniture& furniture,
                          std::uint64_t seed);
 
+// The same with `count` small parts that are called out by the item numbers 1, 2, 3, ... instead.
+MadePage MakeItemLocatorPage(const std::string& title, int count, const PageFurniture& furniture, std::uint64_t seed);
+
 }  // namespace benchleaf::scanmaker
 
 #endif  // BENCHLEAF_TESTS_SCAN_MAKER_LOCATOR_PAGE_H_

@@ -44,8 +44,8 @@ ScannedPage DegradeMade(const MadePage& page, Grade grade, std::uint64_t seed, c
     scanned.truth.terms.push_back({term.kind, term.text, degraded.Map(term.box), term.turn});
   }
   for (const MadeEntry& entry : page.entries) {
-    scanned.truth.entries.push_back(
-        {entry.designator, entry.assembly, entry.description, entry.part_number, entry.value, degraded.Map(entry.box)});
+    scanned.truth.entries.push_back({entry.designator, entry.assembly, entry.description, entry.part_number,
+                                     entry.value, degraded.Map(entry.box), entry.item});
   }
   scanned.dpi = degraded.dpi;
   scanned.image = std::move(degraded.image);

@@ -34,6 +34,7 @@ struct MadeEntry {
   std::string part_number;
   std::string value;
   Box box;
+  std::string item = {};
 };
 
 // Letters as they were put down at once: a word, or a term with the spaces in it. Box in px of the clean page.

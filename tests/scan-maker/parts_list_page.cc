@@ -187,7 +187,7 @@ class ListPage {
       const double x = column.x + inset();
       switch (column.cell) {
         case ListCell::kItem:
-          put(x, first, {"text", row.item, {row.item}});
+          put(x, first, {"item", row.item, {row.item}});
           break;
         case ListCell::kDesignator:
           whole = Union(whole, PutNames(names, x, first));
@@ -216,7 +216,7 @@ class ListPage {
       Dots(words_end + 14, Find(ListCell::kNumber).x + inset() - 14, last);
     }
     for (const std::string& part : row.parts) {
-      sheet_.AddEntry({part, row.assembly, row.description_text, row.part_number, row.value, whole});
+      sheet_.AddEntry({part, row.assembly, row.description_text, row.part_number, row.value, whole, row.item});
     }
   }
 

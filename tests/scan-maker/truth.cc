@@ -28,7 +28,8 @@ ordered_json FromPage(const PageTruth& page) {
                        {"description", entry.description},
                        {"part_number", entry.part_number},
                        {"value", entry.value},
-                       {"box", FromBox(entry.box)}});
+                       {"box", FromBox(entry.box)},
+                       {"item", entry.item}});
   }
   return {{"file", page.file}, {"page", page.page}, {"kind", page.kind}, {"printed_number", page.printed_number},
           {"terms", terms},    {"entries", entries}};
@@ -47,7 +48,8 @@ PageTruth ToPage(const ordered_json& json) {
   for (const ordered_json& entry : json.at("entries")) {
     page.entries.push_back({entry.at("designator").get<std::string>(), entry.at("assembly").get<std::string>(),
                             entry.at("description").get<std::string>(), entry.at("part_number").get<std::string>(),
-                            entry.at("value").get<std::string>(), ToBox(entry.at("box"))});
+                            entry.at("value").get<std::string>(), ToBox(entry.at("box")),
+                            entry.at("item").get<std::string>()});
   }
   return page;
 }

@@ -10,8 +10,8 @@
 
 namespace benchleaf::scanmaker {
 
-// A text on the page, or in it a term. kind: "designator", "tube", "part-number", "semiconductor", "value", or for
-// whatever else is lettered "net" (label of a net or rail), "pin" (its name or number) or "text".
+// A text on the page, or in it a term. kind: "designator", "tube", "part-number", "semiconductor", "value", "item", or
+// for whatever else is lettered "net" (label of a net or rail), "pin" (its name or number) or "text".
 struct TruthTerm {
   std::string kind;
   std::string text;  // canonical, upper case, no spaces
@@ -27,6 +27,7 @@ struct TruthEntry {
   std::string part_number;
   std::string value;
   FractionBox box;
+  std::string item = {};  // its number in a list by items
 };
 
 struct PageTruth {

@@ -211,5 +211,18 @@ TEST_F(FindTest, ATubeOfTwoNamesIsFoundByEither) {
               ElementsAre("A 12AX7A/ECC83 exact", "B ECC83 form", "C ECC83/12AX7 form", "D 12AX7 form"));
 }
 
+TEST_F(FindTest, AnItemIsFoundByItsNumberAndIsNoDesignatorForLookingLikeOne) {
+  Store(OnePage("A", {MakeSighting(TermKind::kItem, "12", 0.9), Tube("80"), MakeSighting(TermKind::kItem, "80", 0.8)}));
+  const auto reader = Reader();
+  EXPECT_THAT(Told(reader->Find({"12", "", {}, 10}).value()), ElementsAre("A 12 exact"));
+  EXPECT_THAT(Told(reader->Find({"item 12", "", {}, 10}).value()), ElementsAre("A 12 exact"));
+  EXPECT_THAT(Told(reader->Find({"80", "", {}, 10}).value()), ElementsAre("A 80 exact", "A 80 exact"));
+  const auto items = reader->Find({"Item 80", "", {}, 10}).value();
+  ASSERT_EQ(items.size(), 1U);
+  EXPECT_EQ(items[0].sighting.kind, TermKind::kItem);
+  EXPECT_THAT(reader->Find({"L2", "", {}, 10}).value(), IsEmpty());
+  EXPECT_THAT(reader->Find({"item 13", "", {}, 10}).value(), IsEmpty());
+}
+
 }  // namespace
 }  // namespace benchleaf

@@ -21,9 +21,10 @@ struct CleanPage {
   PageSteps steps;
   PageFrame frame;
   PageMeasures measures;
-  GreyImage grey;         // the level page, ground near 255
-  InkImage ink;           // all its ink, lines included
-  Components components;  // of the level page's ink without its lines
+  GreyImage grey;          // the level page, ground near 255
+  InkImage ink;            // all its ink, lines included
+  Components components;   // of the level page's ink without its lines
+  std::vector<Box> rings;  // round callouts, px of the level page; taken out of `components`
 };
 
 // `image` is the page as scanned; `dpi` its resolution as claimed, 0 when unknown; `orientation` the clockwise turn

@@ -12,16 +12,16 @@
 
 namespace benchleaf {
 
-enum class TermKind { kDesignator, kTube, kPartNumber, kSemiconductor, kValue };
+enum class TermKind { kDesignator, kTube, kPartNumber, kSemiconductor, kValue, kItem };
 
-// "designator", "tube", "part-number", "semiconductor", "value", as in the export.
+// "designator", "tube", "part-number", "semiconductor", "value", "item", as in the export.
 std::string_view Name(TermKind kind);
 std::optional<TermKind> TermKindNamed(std::string_view name);
 
 // One place where a term is seen on a page.
 struct Sighting {
   TermKind kind = TermKind::kDesignator;
-  std::string text;       // canonical: upper case, no spaces (A4C12, 12AX7A/ECC83, .047MFD)
+  std::string text;       // canonical: upper case, no spaces (A4C12, 12AX7A/ECC83, .047MFD; of an item its number)
   std::string read;       // as read
   FractionBox box;        // of the page as scanned
   int turn = 0;           // degrees clockwise that the term stands turned from upright on the scan: 0, 90, 180, 270
@@ -41,7 +41,9 @@ struct Entry {
   std::string quantity;
   std::string value;      // canonical, as far as the description holds one
   FractionBox box;        // the whole row, its continuation lines included, on the page as scanned
-  double confidence = 0;  // 0 to 1, of the reading of designator and part number
+  double confidence = 0;  // 0 to 1, of the reading of designator, or item number, and part number
+  // Of a list that numbers its rows and names no designators: "12", "12A"; empty in others and where it was not told.
+  std::string item;
 
   friend bool operator==(const Entry&, const Entry&) = default;
 };

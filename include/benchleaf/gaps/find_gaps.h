@@ -71,10 +71,11 @@ struct ManualGaps {
   std::vector<PageQuality> pages;  // in reading order: what was searched
   std::size_t list_pages = 0;
   std::size_t entries = 0;  // with a designator
+  std::size_t items = 0;    // rows with an item number instead
   std::size_t schematic_pages = 0;
   std::vector<Gap> gaps;  // by kind, then in the order of a person's counting
 
-  bool HasList() const { return entries > 0; }
+  bool HasList() const { return entries + items > 0; }
   bool HasSchematic() const { return schematic_pages > 0; }
 };
 

@@ -20,6 +20,10 @@ bool NamesTube(const std::string& designator);
 // A designator with its assembly before it: A4 and C12 are A4C12, A4C12 stays as it is.
 std::string WithAssembly(const std::string& assembly, const std::string& designator);
 
+// What a row's part is called: its designator with its assembly; "item 12", or "A4 item 12", where a list numbers its
+// rows instead; empty when the row has neither.
+std::string NameOf(const Entry& entry);
+
 }  // namespace benchleaf
 
 #endif  // BENCHLEAF_LINEUP_DESIGNATOR_BESIDE_H_

@@ -31,8 +31,9 @@ struct Link {
   friend bool operator==(const Link&, const Link&) = default;
 };
 
-// Every entry with a designator, tied to each sighting of that designator on a schematic or locator page. A designator
-// drawn on three sheets gives three links. Ordered by entry, then by sighting.
+// Every entry with a designator, tied to each sighting of that designator on a schematic or locator page, and every
+// entry with an item number alone, tied to each drawing's callouts of that number. A designator drawn on three sheets
+// gives three links. Ordered by entry, then by sighting.
 std::vector<Link> LinkManual(const std::vector<LinkPage>& pages);
 
 }  // namespace benchleaf

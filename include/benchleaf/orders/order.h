@@ -19,6 +19,7 @@ struct OldPart {
   PagePlace place;         // of the list's row
   FractionBox box;         // of the row, on the page as scanned
   std::string designator;  // with its assembly; empty where the list gives none
+  std::string item;        // its number, where the list gives that instead
   int section = 0;         // of its can, counted from 1; 0 for a part of its own
   int sections = 0;        // of the can
   std::string was;         // value and rating as understood: "0.05 uF 600 V"

@@ -1,0 +1,22 @@
+#include "extract/other_readings.h"
+
+#include "extract/plain_text.h"
+
+#include <algorithm>
+#include <string>
+
+namespace benchleaf::extract {
+
+std::vector<Alternative> OtherReadings(const Word& word) {
+  constexpr double kSure = 0.85;
+  const std::string own = Trimmed(PlainText(word.text));
+  const bool number = word.confidence >= kSure && own.size() > 1 && std::all_of(own.begin(), own.end(), IsDigit);
+  std::vector<Alternative> others = word.alternatives;
+  std::erase_if(others, [&](const Alternative& other) {
+    const std::string text = Trimmed(PlainText(other.text));
+    return number && !text.empty() && IsLetter(text.front()) && text.size() != own.size();
+  });
+  return others;
+}
+
+}  // namespace benchleaf::extract
