@@ -22,10 +22,13 @@
 #include "cli/worker_command.h"
 
 #include <CLI/CLI.hpp>
+#include <unistd.h>
 
 #include <algorithm>
+#include <cstdlib>
 #include <exception>
 #include <new>
+#include <string_view>
 #include <utility>
 
 namespace benchleaf {
@@ -113,9 +116,30 @@ ExitCode Parse(CLI::App& app, const std::vector<std::string>& arguments, const S
   return ExitCode::kOk;
 }
 
+constexpr const char* kNoMemory =
+    "stopped: there is not enough memory; close other programs, or use fewer --workers, and run it again";
+
+// Where memory runs out while something is being put away, no exception gets through: it is told all the same, without
+// asking for any. What was committed stays.
+[[noreturn]] void EndWithoutMemory() {
+  try {
+    if (std::current_exception()) throw;
+  } catch (const std::bad_alloc&) {
+    static constexpr std::string_view kStart = "benchleaf: ";
+    for (const std::string_view part : {kStart, std::string_view(kNoMemory), std::string_view("\n")}) {
+      if (write(STDERR_FILENO, part.data(), part.size()) < 0) break;
+    }
+    _exit(static_cast<int>(ExitCode::kCannotRun));
+  } catch (...) {
+    std::abort();
+  }
+  std::abort();
+}
+
 }  // namespace
 
 ExitCode Run(const std::vector<std::string>& arguments, const Streams& streams) {
+  std::set_terminate(EndWithoutMemory);
   try {
     CLI::App app;
     Job job;
@@ -123,7 +147,7 @@ ExitCode Run(const std::vector<std::string>& arguments, const Streams& streams) 
     const ExitCode parsed = Parse(app, arguments, streams);
     return job ? job(streams) : parsed;
   } catch (const std::bad_alloc&) {
-    Say(streams, "stopped: there is not enough memory; close other programs, or use fewer --workers, and run it again");
+    Say(streams, kNoMemory);
   } catch (const std::exception& error) {
     Say(streams, std::string("stopped by a fault of the program: ") + error.what());
   } catch (...) {

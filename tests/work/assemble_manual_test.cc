@@ -68,7 +68,7 @@ TEST(AssembleManual, MakesEverythingAnewWhateverThePagesHeldBefore) {
   PageRecord page = PageOf({"C112"});
   const auto first = AssembleManual(Head(), {page}, TheRules(), kNeverCancel);
   page.sightings.push_back({TermKind::kTube, "12AX7", "12AX7", {}, 0, 1, ""});
-  page.entries.push_back({"R1", "A9", "", "", "", "", {}, 1});
+  page.entries.push_back({"R1", "A9", "", "", "", "", {}, 1, ""});
   page.facts.printed_number = "77";
   const auto second = AssembleManual(Head(), {page}, TheRules(), kNeverCancel);
   ASSERT_TRUE(first && second);
