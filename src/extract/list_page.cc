@@ -161,9 +161,7 @@ void NameTogether(std::vector<TableRows>& page, const Rules::Tables& tables) {
 
 }  // namespace
 
-bool IsScattered(const PageMeasures& measures) {
-  return measures.glyphs > 0 && !StandsInRows(measures);
-}
+bool IsScattered(const PageMeasures& measures) { return measures.glyphs > 0 && !StandsInRows(measures); }
 
 std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::Tables& tables, std::string& assembly) {
   const double cap = CapHeight(reading);

@@ -13,7 +13,7 @@ using testing::Not;
 
 namespace fs = std::filesystem;
 
-const std::vector<std::string> kCommands = {"index",   "find", "parts",   "tube",   "lineup",     "gaps",  "stock",
+const std::vector<std::string> kCommands = {"index",   "find", "parts",   "tube",   "lineup",     "gaps",   "stock",
                                             "replace", "sets", "picture", "binder", "searchable", "export", "merge"};
 
 TEST(Run, HelpListsEveryCommandForPeople) {
