@@ -27,20 +27,44 @@ std::vector<Box> FromTheLeft(std::vector<Box> letters) {
   return letters;
 }
 
-// The letter that follows the one at `index` closely, at the same height and of the same: nothing where none does.
-const Box* Follower(const std::vector<Box>& from_the_left, std::size_t index) {
+// The first letter behind the one at `index` that stands close to it and fits it: `fits(left, right)`. `none` where
+// there is none.
+template <class Fits>
+std::size_t Follower(const std::vector<Box>& from_the_left, std::size_t index, std::size_t none, const Fits& fits) {
   const Box& left = from_the_left[index];
   const int reach = left.right() + left.height;
-  // A drawing's skew lets the second stand a little higher or lower.
-  const int uneven = std::max(1, left.height / 8);
   for (std::size_t i = index + 1; i < from_the_left.size() && from_the_left[i].x <= reach; ++i) {
-    const Box& right = from_the_left[i];
-    if (right.x >= left.right() && std::abs(right.height - left.height) <= uneven &&
-        std::abs(right.bottom() - left.bottom()) <= 2 * uneven) {
-      return &right;
+    if (from_the_left[i].x >= left.right() && fits(left, from_the_left[i])) {
+      return i;
     }
   }
-  return nullptr;
+  return none;
+}
+
+// Whether two letters are of one height and stand on one line.
+bool AreAlike(const Box& left, const Box& right) {
+  // A drawing's skew lets the second stand a little higher or lower.
+  const int uneven = std::max(1, left.height / 8);
+  return std::abs(right.height - left.height) <= uneven && std::abs(right.bottom() - left.bottom()) <= 2 * uneven;
+}
+
+// Whether two letters may be a capital and a small one on one line, either way round, or two alike.
+bool MayBeOfOneWord(const Box& left, const Box& right) {
+  return 5 * left.height >= 3 * right.height && 5 * right.height >= 3 * left.height &&
+         std::abs(right.bottom() - left.bottom()) <= std::max(1, std::max(left.height, right.height) / 4);
+}
+
+// Which of the letters stand beside another.
+std::vector<bool> BesideOthers(const std::vector<Box>& from_the_left) {
+  std::vector<bool> beside(from_the_left.size(), false);
+  for (std::size_t i = 0; i < from_the_left.size(); ++i) {
+    const std::size_t next = Follower(from_the_left, i, from_the_left.size(), MayBeOfOneWord);
+    if (next < from_the_left.size()) {
+      beside[i] = true;
+      beside[next] = true;
+    }
+  }
+  return beside;
 }
 
 }  // namespace
@@ -61,14 +85,14 @@ double EstimateCapHeight(const Components& components, double expected_px) {
     return expected_px;
   }
   letters = FromTheLeft(std::move(letters));
+  const std::vector<bool> beside = BesideOthers(letters);
   std::vector<double> weight(static_cast<std::size_t>(highest) + 2, 0.0);
   for (std::size_t i = 0; i < letters.size(); ++i) {
     // Letters stand beside letters, dust by itself.
     constexpr double kAlone = 0.2;
     const auto height = static_cast<std::size_t>(letters[i].height);
     const double distance = std::log(letters[i].height / expected_px) / kSpread;
-    const double vote =
-        letters[i].height * std::exp(-distance * distance / 2) * (Follower(letters, i) != nullptr ? 1 : kAlone);
+    const double vote = letters[i].height * std::exp(-distance * distance / 2) * (beside[i] ? 1 : kAlone);
     weight[height] += vote;
     // Skew, blur and thresholds move a height by a pixel either way.
     weight[height - 1] += vote / 2;
@@ -99,7 +123,7 @@ double ContradictingHeight(const Components& components, double expected_px) {
   int count = 0;
   int fitting = 0;
   for (std::size_t i = 0; i < letters.size(); ++i) {
-    if (Follower(letters, i) != nullptr) {
+    if (Follower(letters, i, letters.size(), AreAlike) < letters.size()) {
       // Tall letters are not dust.
       pairs[static_cast<std::size_t>(letters[i].height)] += letters[i].height;
       ++count;

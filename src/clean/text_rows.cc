@@ -21,14 +21,18 @@ void MeasureText(CleanPage& page) {
   page.measures.dark_share =
       std::min(1.0, dark_px / std::max(1.0, 1.0 * page.frame.level_width * page.frame.level_height));
 
-  // On a dusty drawing, specks of dust and ends of wires stand in rows, too.
-  constexpr std::ptrdiff_t kRowLetters = 5;
-  std::ptrdiff_t in_rows = 0;
+  // On a dusty drawing, specks and ends of wires make rows, too; of a row's marks a third are letters, even where dots
+  // lead from one to the next.
+  constexpr std::size_t kRowMarks = 8;
+  constexpr std::size_t kLettersOneOf = 3;
+  std::size_t in_rows = 0;
   for (const TextString& string : FindStrings(page, kPhraseGaps)) {
-    const std::ptrdiff_t letters = std::count_if(string.members.begin(), string.members.end(), [&](std::size_t member) {
-      return IsGlyphLike(page.components.items[member], cap);
-    });
-    in_rows += letters >= kRowLetters ? letters : 0;
+    const auto letters =
+        static_cast<std::size_t>(std::count_if(string.members.begin(), string.members.end(), [&](std::size_t member) {
+          return IsGlyphLike(page.components.items[member], cap);
+        }));
+    const std::size_t marks = string.members.size();
+    in_rows += marks >= kRowMarks && letters * kLettersOneOf >= marks ? marks : 0;
   }
   page.measures.text_row_share =
       page.measures.glyphs == 0 ? 0 : std::min(1.0, static_cast<double>(in_rows) / page.measures.glyphs);

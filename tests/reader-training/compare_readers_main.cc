@@ -51,17 +51,6 @@ void PrintReading(Recognizer& recognizer, const GreyImage& line) {
   std::printf("\t%s\t%.2f", text.c_str(), text.empty() ? 0 : confidence);
 }
 
-struct Scan {
-  const char* name;
-  Grade grade;
-  scanmaker::ScanChanges changes;
-};
-
-// The grades, and what a coarse scan leaves of small lettering.
-constexpr std::array<Scan, 4> kScans = {Scan{"mild", Grade::kMild, {}}, Scan{"medium", Grade::kMedium, {}},
-                                        Scan{"severe", Grade::kSevere, {}},
-                                        Scan{"coarse", Grade::kMedium, {.dpi = 80, .jpeg_quality = 40}}};
-
 struct Sheet {
   std::string name;
   scanmaker::MadePage page;
@@ -96,11 +85,11 @@ void Run(const std::vector<std::string>& arguments) {
   const std::unique_ptr<Recognizer> general = OrThrow(Recognizer::CreateGeneral());
   const std::unique_ptr<Recognizer> lettering = OrThrow(Recognizer::CreateForLettering(arguments[0]));
   for (const Sheet& sheet : Sheets(arguments[1])) {
-    for (const Scan& scan : kScans) {
-      const scanmaker::ScannedPage page = scanmaker::DegradeMade(sheet.page, scan.grade, sheet.seed, scan.changes);
+    for (const Grade grade : {Grade::kMild, Grade::kMedium, Grade::kSevere}) {
+      const scanmaker::ScannedPage page = scanmaker::DegradeMade(sheet.page, grade, sheet.seed);
       const std::vector<LineCrop> crops = CropsOf(page);
       for (const LineCrop& crop : crops) {
-        std::printf("%s\t%s\t%s\t%zu\t%.2f\t%.2f\t%s", sheet.name.c_str(), scan.name,
+        std::printf("%s\t%s\t%s\t%zu\t%.2f\t%.2f\t%s", sheet.name.c_str(), std::string(scanmaker::Name(grade)).c_str(),
                     crop.look.standing ? "standing" : "lying", crop.look.broken ? 0 : crop.look.letters,
                     crop.look.length, crop.look.breadth, crop.text.value_or("?").c_str());
         PrintReading(*general, crop.image);
