@@ -9,7 +9,13 @@
 #include "benchleaf/store/index_reader.h"
 #include "benchleaf/work/page_viewer.h"
 
+#include <filesystem>
+#include <string>
+
 namespace benchleaf {
+
+// What is said of a scan that the index knows and the library folder does not hold.
+Error NotInLibrary(const std::filesystem::path& library, const std::string& file);
 
 class PageLoader {
  public:

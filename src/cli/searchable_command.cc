@@ -2,6 +2,7 @@
 
 #include "cli/choices.h"
 #include "cli/interrupt.h"
+#include "cli/page_loading.h"
 #include "cli/picture_files.h"
 #include "cli/talk.h"
 
@@ -16,6 +17,7 @@
 #include <cstdint>
 #include <filesystem>
 #include <memory>
+#include <system_error>
 #include <utility>
 #include <vector>
 
@@ -64,6 +66,11 @@ class Copying {
     if (!options_.quiet) {
       Say(streams_, manual.set + ", " + manual.manual + ": " + Counted(pages.size(), "page") + ", " +
                         Counted(static_cast<std::size_t>(words), "word"));
+    }
+    std::error_code failed;
+    if (std::none_of(pages.begin(), pages.end(),
+                     [&](const PageToCopy& page) { return fs::exists(page.path, failed); })) {
+      return tl::unexpected(NotInLibrary(options_.places.library, pages.empty() ? manual.manual : pages.front().name));
     }
     const auto left_out = CopyManual(pages, file, {options_.places.ConfigFolder(), ProgramPath()}, interrupt_.flag());
     if (!left_out) return tl::unexpected(left_out.error());

@@ -42,6 +42,15 @@ TEST_F(SearchableCommand, NamesThePagesThatItLeavesOut) {
   EXPECT_TRUE(fs::exists(Target("q.pdf")));
 }
 
+TEST_F(SearchableCommand, NamesAScanThatIsNotInTheLibrary) {
+  const RunResult result =
+      RunProgram({"searchable", "BRACKENFORD", "-o", Target("t7.pdf"), "--db", (library_ / ".benchleaf").string(),
+                  "--library", (folder_ / "elsewhere").string()},
+                 state_folder_);
+  EXPECT_EQ(result.code, ExitCode::kCannotRun);
+  EXPECT_THAT(result.err, AllOf(HasSubstr("is not in the library folder"), HasSubstr("--library")));
+}
+
 TEST_F(SearchableCommand, RefusesWhatItCannotWrite) {
   struct Case {
     const char* why;
