@@ -27,10 +27,10 @@ std::vector<Box> FromTheLeft(std::vector<Box> letters) {
   return letters;
 }
 
-// The first letter behind the one at `index` that stands close to it and fits it: `fits(left, right)`. `none` where
-// there is none.
+// The first letter behind the one at `index` that stands close to it and fits it: `fits(left, right)`. The number of
+// letters where there is none.
 template <class Fits>
-std::size_t Follower(const std::vector<Box>& from_the_left, std::size_t index, std::size_t none, const Fits& fits) {
+std::size_t Follower(const std::vector<Box>& from_the_left, std::size_t index, const Fits& fits) {
   const Box& left = from_the_left[index];
   const int reach = left.right() + left.height;
   for (std::size_t i = index + 1; i < from_the_left.size() && from_the_left[i].x <= reach; ++i) {
@@ -38,7 +38,7 @@ std::size_t Follower(const std::vector<Box>& from_the_left, std::size_t index, s
       return i;
     }
   }
-  return none;
+  return from_the_left.size();
 }
 
 // Whether two letters are of one height and stand on one line.
@@ -58,7 +58,7 @@ bool MayBeOfOneWord(const Box& left, const Box& right) {
 std::vector<bool> BesideOthers(const std::vector<Box>& from_the_left) {
   std::vector<bool> beside(from_the_left.size(), false);
   for (std::size_t i = 0; i < from_the_left.size(); ++i) {
-    const std::size_t next = Follower(from_the_left, i, from_the_left.size(), MayBeOfOneWord);
+    const std::size_t next = Follower(from_the_left, i, MayBeOfOneWord);
     if (next < from_the_left.size()) {
       beside[i] = true;
       beside[next] = true;
@@ -123,7 +123,7 @@ double ContradictingHeight(const Components& components, double expected_px) {
   int count = 0;
   int fitting = 0;
   for (std::size_t i = 0; i < letters.size(); ++i) {
-    if (Follower(letters, i, letters.size(), AreAlike) < letters.size()) {
+    if (Follower(letters, i, AreAlike) < letters.size()) {
       // Tall letters are not dust.
       pairs[static_cast<std::size_t>(letters[i].height)] += letters[i].height;
       ++count;

@@ -6,6 +6,7 @@
 #include "benchleaf/extract/extract.h"
 
 #include <algorithm>
+#include <string>
 #include <utility>
 
 namespace benchleaf {
@@ -30,26 +31,21 @@ std::vector<PageTerm> TermsOfRows(const std::vector<extract::ListPageRow>& rows)
       term.confidence = row.row.designator_confidence * designator.sure;
       terms.push_back(term);
     }
-    if (!row.row.item.empty() && !row.row.item_box.empty()) {
-      term.term = {TermKind::kItem, row.row.item, 1};
-      term.read = row.row.item;
-      term.box = row.row.item_box;
-      term.confidence = row.row.item_confidence;
+    const auto add = [&](TermKind kind, const std::string& text, const Box& box, double confidence) {
+      term.term = {kind, text, 1};
+      term.read = text;
+      term.box = box;
+      term.confidence = confidence;
       terms.push_back(term);
+    };
+    if (!row.row.item.empty() && !row.row.item_box.empty()) {
+      add(TermKind::kItem, row.row.item, row.row.item_box, row.row.item_confidence);
     }
     if (!row.fields.part_number.empty() && !row.fields.part_box.empty()) {
-      term.term = {TermKind::kPartNumber, row.fields.part_number, 1};
-      term.read = row.fields.part_number;
-      term.box = row.fields.part_box;
-      term.confidence = row.fields.part_confidence;
-      terms.push_back(term);
+      add(TermKind::kPartNumber, row.fields.part_number, row.fields.part_box, row.fields.part_confidence);
     }
     for (const extract::PartCell& other : row.fields.other_parts) {
-      term.term = {TermKind::kPartNumber, other.text, 1};
-      term.read = other.text;
-      term.box = other.box;
-      term.confidence = other.confidence;
-      terms.push_back(term);
+      add(TermKind::kPartNumber, other.text, other.box, other.confidence);
     }
   }
   return terms;

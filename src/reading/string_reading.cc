@@ -213,13 +213,14 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
   std::vector<TextString> strings = FindStrings(page, kStringGaps);
   const std::vector<bool> alone = ComponentsAlone(page, strings);
   std::vector<bool> in_phrase(page.components.items.size(), false);
+  const bool rows = StandsInRows(page.measures);
   for (const TextString& phrase : FindStrings(page, kPhraseGaps)) {
     const bool long_row = phrase.members.size() >= kPhraseLetters;
-    if (page.steps.phrases && (long_row || (StandsInRows(page.measures) && IsSpacedOut(phrase, alone)))) {
+    if (page.steps.phrases && (long_row || (rows && IsSpacedOut(phrase, alone)))) {
       add(ReadOne(page, phrase, 0, reader));
       // On a drawing, what stands in a row need not belong together: a value, a designator, the end of a wire.
       for (const std::size_t member : phrase.members) {
-        in_phrase[member] = StandsInRows(page.measures);
+        in_phrase[member] = rows;
       }
     }
   }
@@ -255,7 +256,7 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
       add(string.standing ? ReadStanding(page, string, reader) : ReadOne(page, string, 0, reader));
     }
   }
-  const bool numbered = !StandsInRows(page.measures) && CallsOutByNumber(words);
+  const bool numbered = !rows && CallsOutByNumber(words);
   for (const TextString& string : strings) {
     if (!string.standing && IsLoneCharacter(page, string, numbered) && !IsInAWord(string, words)) {
       std::vector<Word> read = ReadOne(page, string, 0, reader);
