@@ -68,7 +68,7 @@ bool IsSpeck(const Component& component, double cap) {
 constexpr double kCoarseFrom = 2;
 
 // Takes back some of the blur: half of what a pixel differs from its neighbourhood is added to it. At 75 dpi drawings
-// and locators read .59 of their designators for .51 (bench_traits --trait jpeg-75).
+// and locators read .58 of their designators for .54 (bench_traits --trait jpeg-75).
 void Sharpen(GreyImage& crop) {
   constexpr int kRadius = 3;
   const GreyImage soft = Blurred(GreyImage(crop), kRadius);
