@@ -15,6 +15,7 @@ lists="${4:-36}"
 iterations="${5:-49000}"
 slow_iterations="${6:-10000}"
 export OMP_THREAD_LIMIT=1
+"$(dirname "$0")/../../config/install-packages.sh" training
 mkdir -p "$work/langdata"
 
 lines() { # NAME SEED SHEETS seen|unseen|lists

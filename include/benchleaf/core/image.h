@@ -59,7 +59,7 @@ struct InkImage {
     int width_;
   };
 
-  // One pixel to set.
+  // One pixel to set. Set to itself it stays as it is, unasked.
   class Pixel {
    public:
     Pixel(std::uint32_t& word, int bit) : word_(word), bit_(bit) {}
@@ -68,7 +68,7 @@ struct InkImage {
       word_ = (word_ & ~(1U << bit_)) | (static_cast<std::uint32_t>(value & 1) << bit_);
       return *this;
     }
-    Pixel& operator=(const Pixel& other) { return *this = static_cast<int>(other); }
+    Pixel& operator=(const Pixel& other) { return *this = static_cast<int>(other); }  // NOLINT(cert-oop54-cpp)
     operator int() const { return static_cast<int>((word_ >> bit_) & 1U); }  // NOLINT(google-explicit-constructor)
 
    private:
