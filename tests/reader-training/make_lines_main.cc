@@ -92,23 +92,6 @@ int Number(const std::string& text) {
 // What the lines are cut from.
 enum class Kind { kSeen, kUnseen, kLists };
 
-// Every fourth sheet is a coarse scan: letters of six to ten pixels, squared off by JPEG, of which the grades have none.
-scanmaker::ScannedPage ScannedSheet(const scanmaker::MadePage& sheet, Grade grade, std::uint64_t seed) {
-  constexpr std::uint64_t kCoarseEvery = 4;
-  constexpr int kLeastDpi = 75;
-  constexpr int kMostDpi = 125;
-  constexpr int kLeastQuality = 30;
-  constexpr int kMostQuality = 60;
-  if (seed % kCoarseEvery != 0) {
-    return scanmaker::DegradeMade(sheet, grade, seed);
-  }
-  SeededRandom random(seed);
-  const double dpi = random.Whole(kLeastDpi, kMostDpi);
-  const int quality = random.Whole(kLeastQuality, kMostQuality);
-  return scanmaker::DegradeMade(sheet, random.Unit() < 0.5 ? Grade::kMild : Grade::kMedium, seed,
-                                {.dpi = dpi, .jpeg_quality = quality});
-}
-
 // The lines of one sheet or page; `waiting` holds crops that wait for others to stand beside.
 std::vector<LineCrop> LinesOf(Kind kind, int number, std::vector<LineCrop>& waiting) {
   constexpr double kScrapsKept = 0.25;  // else scraps would outnumber texts
@@ -125,7 +108,7 @@ std::vector<LineCrop> LinesOf(Kind kind, int number, std::vector<LineCrop>& wait
   }
   SeededRandom random(seed);
   std::vector<LineCrop> lines;
-  for (LineCrop& crop : CropsOf(ScannedSheet(MakePracticeSheet(lettering, seed), grade, seed))) {
+  for (LineCrop& crop : CropsOf(scanmaker::DegradeMade(MakePracticeSheet(lettering, seed), grade, seed))) {
     if (crop.text && (crop.text != kNoText || random.Unit() < kScrapsKept)) {
       (kind == Kind::kUnseen || random.Unit() < kAlone ? lines : waiting).push_back(std::move(crop));
     }
