@@ -16,8 +16,9 @@ namespace benchleaf {
 namespace {
 
 // Longer rows are read as phrases, with their spaces and punctuation. On pages of rows so are short ones whose letters
-// stand by themselves.
+// stand by themselves. On drawings, whose strings are read one by one as well, only notes are.
 constexpr std::size_t kPhraseLetters = 8;
+constexpr std::size_t kNoteLetters = 16;
 constexpr std::size_t kMostLettersSpacedOut = 6;
 
 // A designator whose letters stand apart, read with the gaps closed; nothing where none stand apart, and for whatever
@@ -215,7 +216,7 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
   std::vector<bool> in_phrase(page.components.items.size(), false);
   const bool rows = StandsInRows(page.measures);
   for (const TextString& phrase : FindStrings(page, kPhraseGaps)) {
-    const bool long_row = phrase.members.size() >= kPhraseLetters;
+    const bool long_row = phrase.members.size() >= (rows ? kPhraseLetters : kNoteLetters);
     if (page.steps.phrases && (long_row || (rows && IsSpacedOut(phrase, alone)))) {
       add(ReadOne(page, phrase, 0, reader));
       // On a drawing, what stands in a row need not belong together: a value, a designator, the end of a wire.
