@@ -185,15 +185,8 @@ class Copying {
 
     QPDFObjectHandle image = QPDFObjectHandle::newStream(&out_);
     image.replaceDict(QPDFObjectHandle::parse(ImageDictionary(*picture)));
-    const bool jpeg = picture->coding == PdfPicture::Coding::kJpeg;
-    QPDFObjectHandle parameters = QPDFObjectHandle::newNull();
-    if (!jpeg) {
-      parameters = QPDFObjectHandle::parse("<< /Predictor 15 /Colors " + std::to_string(picture->components) +
-                                           " /BitsPerComponent " + std::to_string(picture->bits) + " /Columns " +
-                                           std::to_string(picture->width) + " >>");
-    }
-    image.replaceStreamData(picture->bytes, QPDFObjectHandle::newName(jpeg ? "/DCTDecode" : "/FlateDecode"),
-                            parameters);
+    image.replaceStreamData(picture->bytes, QPDFObjectHandle::newName(FilterOf(*picture)),
+                            QPDFObjectHandle::parse(FilterParameters(*picture)));
     QPDFObjectHandle made = QPDFObjectHandle::parse("<< /Type /Page /MediaBox [0 0 " + width + " " + height + "] >>");
     QPDFObjectHandle resources = QPDFObjectHandle::parse("<< /XObject << >> >>");
     resources.getKey("/XObject").replaceKey("/Scan", image);
@@ -210,8 +203,39 @@ class Copying {
     std::string dictionary = "<< /Type /XObject /Subtype /Image /Width " + std::to_string(picture.width) + " /Height " +
                              std::to_string(picture.height) + " /ColorSpace " + space + " /BitsPerComponent " +
                              std::to_string(picture.bits);
-    if (picture.inverted) dictionary += " /Decode [1 0 1 0 1 0 1 0]";
+    if (picture.inverted) {
+      dictionary += " /Decode [";
+      for (int i = 0; i < picture.components; ++i) dictionary += "1 0 ";
+      dictionary += ']';
+    }
     return dictionary + " >>";
+  }
+
+  static std::string FilterOf(const PdfPicture& picture) {
+    switch (picture.coding) {
+      case PdfPicture::Coding::kJpeg:
+        return "/DCTDecode";
+      case PdfPicture::Coding::kGroup4:
+        return "/CCITTFaxDecode";
+      case PdfPicture::Coding::kPng:
+        break;
+    }
+    return "/FlateDecode";
+  }
+
+  // ISO 32000-1, 7.4.4.3 and 7.4.6.
+  static std::string FilterParameters(const PdfPicture& picture) {
+    const std::string columns = " /Columns " + std::to_string(picture.width);
+    switch (picture.coding) {
+      case PdfPicture::Coding::kJpeg:
+        return "null";
+      case PdfPicture::Coding::kGroup4:
+        return "<< /K -1" + columns + " /Rows " + std::to_string(picture.height) + " >>";
+      case PdfPicture::Coding::kPng:
+        break;
+    }
+    return "<< /Predictor 15 /Colors " + std::to_string(picture.components) + " /BitsPerComponent " +
+           std::to_string(picture.bits) + columns + " >>";
   }
 
   // The words come before the page's own content, whose unbalanced states could not be told of; text that is not drawn

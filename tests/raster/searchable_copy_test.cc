@@ -1,5 +1,6 @@
 #include "benchleaf/raster/searchable_copy.h"
 
+#include "pixels/made_tiff.h"
 #include "raster/sample_files.h"
 
 #include "benchleaf/pixels/image_file.h"
@@ -169,6 +170,40 @@ TEST(SearchableCopy, PicturesBecomePagesAndJpegStaysAsItIs) {
   const auto path = folder.Write("copy.pdf", copy->pdf);
   EXPECT_EQ(PageOf(path, 1), PageOf(jpg)) << "pixel by pixel";
   EXPECT_EQ(PageOf(path, 2), PageOf(png));
+}
+
+TEST(SearchableCopy, PagesOfATiffKeepTheirCoding) {
+  const SampleFolder folder;
+  const MadeTiffPage fax{.width = 600, .height = 400, .photometric = 0};
+  MadeTiffPage white = fax;
+  white.photometric = 1;
+  MadeTiffPage low_bit_first = fax;
+  low_bit_first.fill_order = 2;
+  MadeTiffPage in_strips = fax;
+  in_strips.rows = 32;
+  const MadeTiffPage jpeg{.width = 600, .height = 400, .rows = 48, .bits = 8, .compression = 7, .photometric = 1};
+  const std::vector<MadeTiffPage> pages = {fax, white, low_bit_first, in_strips, jpeg};
+  const std::string bytes = MadeTiff(pages);
+  const auto tiff = folder.Write("1.tif", bytes);
+  std::vector<PageToCopy> plan;
+  for (int i = 1; i <= static_cast<int>(pages.size()); ++i) {
+    plan.push_back({tiff, "1.tif", i, 200, {Lying("V" + std::to_string(i), {0.1, 0.1, 0.2, 0.05})}});
+  }
+  const auto copy = MakeSearchableCopy(plan);
+  ASSERT_TRUE(copy) << copy.error().ToString();
+  EXPECT_THAT(copy->left_out, testing::IsEmpty());
+  EXPECT_NE(copy->pdf.find("/CCITTFaxDecode"), std::string::npos);
+  EXPECT_NE(copy->pdf.find("/DCTDecode"), std::string::npos);
+  const auto path = folder.Write("copy.pdf", copy->pdf);
+  for (int i = 1; i <= static_cast<int>(pages.size()); ++i) {
+    const auto words = WordsIn(*copy, i);
+    ASSERT_EQ(words.size(), 1U) << i;
+    EXPECT_EQ(words.front().text, "V" + std::to_string(i));
+    EXPECT_EQ(PageOf(path, i), PageOf(tiff, i)) << "pixel by pixel, page " << i;
+  }
+  // What PDF itself takes for five pages and two fonts.
+  constexpr std::size_t kFrame = 12000;
+  EXPECT_LT(copy->pdf.size(), bytes.size() + kFrame);
 }
 
 TEST(SearchableCopy, JoinsVolumesAndLeavesOutWhatCannotBeCopied) {
