@@ -10,6 +10,7 @@
 // Tells qpdf that its old pointer type is not used here, as its headers ask for.
 #define POINTERHOLDER_TRANSITION 4
 #include <qpdf/Pipeline.hh>
+#include <qpdf/Pl_Flate.hh>
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFObjectHandle.hh>
 #include <qpdf/QPDFPageDocumentHelper.hh>
@@ -21,6 +22,7 @@
 #include <exception>
 #include <map>
 #include <memory>
+#include <optional>
 #include <utility>
 
 namespace benchleaf {
@@ -42,6 +44,18 @@ class IntoString : public Pipeline {
  private:
   std::string& out_;
 };
+
+// A stream of text of ours, deflated.
+QPDFObjectHandle TextStream(QPDF& pdf, const std::string& text) {
+  std::string packed;
+  IntoString collected(packed);
+  Pl_Flate deflate("text", &collected, Pl_Flate::a_deflate);
+  deflate.write(reinterpret_cast<unsigned char const*>(text.data()), text.size());
+  deflate.finish();
+  QPDFObjectHandle stream = QPDFObjectHandle::newStream(&pdf);
+  stream.replaceStreamData(packed, QPDFObjectHandle::newName("/FlateDecode"), QPDFObjectHandle::newNull());
+  return stream;
+}
 
 // Names the file and page of what the libraries throw.
 Error Thrown(const PageToCopy& page, const std::exception& thrown) {
@@ -78,19 +92,34 @@ PageLayout LayoutOf(QPDFPageObjectHelper& page) {
   return layout;
 }
 
-class Copying {
- public:
-  explicit Copying(const std::vector<PageToCopy>& pages) : pages_(pages) {}
+}  // namespace
 
-  Result<SearchableCopy> Make() {
+class SearchableCopier::Impl {
+ public:
+  explicit Impl(std::vector<PageToCopy> pages) : pages_(std::move(pages)) {}
+
+  void CopyPages(std::size_t count) {
+    if (failure_) return;
     try {
-      if (IsOneWholePdf()) {
-        LayOnWhole();
-      } else {
-        out_.emptyPDF();
-        for (const PageToCopy& page : pages_) Append(page);
+      if (next_ == 0) Begin();
+      for (count = std::min(count, pages_.size()); next_ < count; ++next_) {
+        if (whole_) {
+          LayOnWhole(pages_[next_]);
+        } else {
+          Append(pages_[next_]);
+        }
       }
-      if (laid_.empty()) return tl::unexpected(copy_.left_out.front());
+    } catch (const std::exception& thrown) {
+      failure_ = Thrown(pages_.front(), thrown);
+    }
+  }
+
+  Result<SearchableCopy> Finish() {
+    if (pages_.empty()) return Fail(ErrorCode::kEmpty, "there is no page to copy");
+    CopyPages(pages_.size());
+    if (failure_) return tl::unexpected(*failure_);
+    if (laid_.empty()) return tl::unexpected(copy_.left_out.front());
+    try {
       AddFonts();
       Write();
     } catch (const std::exception& thrown) {
@@ -116,25 +145,26 @@ class Copying {
     return *pdf;
   }
 
-  bool IsOneWholePdf() {
+  void Begin() {
     const bool one_file =
         std::all_of(pages_.begin(), pages_.end(), [&](const PageToCopy& p) { return p.path == pages_.front().path; });
-    if (!one_file || !IsPdf(pages_.front())) return false;
+    whole_ = one_file && IsPdf(pages_.front());
+    if (!whole_) {
+      out_.emptyPDF();
+      return;
+    }
     out_.setSuppressWarnings(true);
     out_.processFile(pages_.front().path.c_str());
-    return true;
+    all_ = QPDFPageDocumentHelper(out_).getAllPages();
   }
 
-  // The pages of the document itself: what is not copied stays in it without words.
-  void LayOnWhole() {
-    std::vector<QPDFPageObjectHelper> all = QPDFPageDocumentHelper(out_).getAllPages();
-    for (const PageToCopy& page : pages_) {
-      if (page.page < 1 || static_cast<std::size_t>(page.page) > all.size()) {
-        copy_.left_out.push_back({ErrorCode::kMissing, "there is no such page", page.name, page.page});
-        continue;
-      }
-      Lay(page, all[static_cast<std::size_t>(page.page) - 1]);
+  // A page of the document itself: what is not copied stays in it without words.
+  void LayOnWhole(const PageToCopy& page) {
+    if (page.page < 1 || static_cast<std::size_t>(page.page) > all_.size()) {
+      copy_.left_out.push_back({ErrorCode::kMissing, "there is no such page", page.name, page.page});
+      return;
     }
+    Lay(page, all_[static_cast<std::size_t>(page.page) - 1]);
   }
 
   void Append(const PageToCopy& page) {
@@ -243,8 +273,7 @@ class Copying {
   void Lay(const PageToCopy& page, QPDFPageObjectHelper& onto) {
     const PageLayout layout = LayoutOf(onto);
     if (!page.words.empty() && layout.width > 0 && layout.height > 0) {
-      onto.addPageContents(QPDFObjectHandle::newStream(&out_, LayWords(page.words, layout, kFontPrefix, characters_)),
-                           true);
+      onto.addPageContents(TextStream(out_, LayWords(page.words, layout, kFontPrefix, characters_)), true);
     }
     laid_.push_back(onto);
   }
@@ -262,7 +291,7 @@ class Copying {
       widths.appendItem(QPDFObjectHandle::newInteger(LaidCharacters::kWidth));
     }
     font.replaceKey("/Widths", widths);
-    font.replaceKey("/ToUnicode", QPDFObjectHandle::newStream(&out_, characters_.ToUnicode(number)));
+    font.replaceKey("/ToUnicode", TextStream(out_, characters_.ToUnicode(number)));
     return out_.makeIndirectObject(font);
   }
 
@@ -296,7 +325,11 @@ class Copying {
     writer.write();
   }
 
-  const std::vector<PageToCopy>& pages_;
+  const std::vector<PageToCopy> pages_;
+  std::size_t next_ = 0;  // of pages_
+  std::optional<Error> failure_;
+  bool whole_ = false;                                              // the copy is one PDF, words laid on its own pages
+  std::vector<QPDFPageObjectHelper> all_;                           // those
   std::map<std::filesystem::path, std::unique_ptr<QPDF>> sources_;  // needed until the copy is written
   QPDF out_;
   std::vector<QPDFPageObjectHelper> laid_;
@@ -304,11 +337,11 @@ class Copying {
   SearchableCopy copy_;
 };
 
-}  // namespace
+SearchableCopier::SearchableCopier(std::vector<PageToCopy> pages) : impl_(std::make_unique<Impl>(std::move(pages))) {}
+SearchableCopier::~SearchableCopier() = default;
 
-Result<SearchableCopy> MakeSearchableCopy(const std::vector<PageToCopy>& pages) {
-  if (pages.empty()) return Fail(ErrorCode::kEmpty, "there is no page to copy");
-  return Copying(pages).Make();
-}
+void SearchableCopier::CopyPages(std::size_t count) { impl_->CopyPages(count); }
+
+Result<SearchableCopy> SearchableCopier::Finish() { return impl_->Finish(); }
 
 }  // namespace benchleaf

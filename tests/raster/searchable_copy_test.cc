@@ -19,6 +19,10 @@ namespace {
 using testing::HasSubstr;
 using testing::Not;
 
+Result<SearchableCopy> MakeSearchableCopy(const std::vector<PageToCopy>& pages) {
+  return SearchableCopier(pages).Finish();
+}
+
 // A word of that box, lying upright on the page as scanned.
 LaidWord Lying(const std::string& text, const FractionBox& box) {
   return {text, {box.x, box.y + box.height}, {box.x + box.width, box.y + box.height}, {box.x, box.y}};
@@ -226,6 +230,20 @@ TEST(SearchableCopy, TheSameScansGiveTheSameBytes) {
   const auto path = folder.Write("1.pdf", OnePagePdf(""));
   const std::vector<PageToCopy> pages = {{path, "1.pdf", 1, 0, {Lying("C1", {0.1, 0.1, 0.1, 0.02})}}};
   EXPECT_EQ(MakeSearchableCopy(pages)->pdf, MakeSearchableCopy(pages)->pdf);
+}
+
+TEST(SearchableCopy, IsTheSameMadePageByPage) {
+  const SampleFolder folder;
+  const auto pdf = folder.Write("1.pdf", OnePagePdf(""));
+  const auto tiff = folder.Write("2.tif", SampleTiff({NoisePicture(20, 30), NoisePicture(30, 20)}, 100));
+  const std::vector<PageToCopy> pages = {{pdf, "1.pdf", 1, 0, {Lying("C1", {0.1, 0.1, 0.1, 0.02})}},
+                                         {folder.path() / "gone.png", "gone.png", 1, 0, {}},
+                                         {tiff, "2.tif", 2, 0, {}},
+                                         {tiff, "2.tif", 1, 0, {}}};
+  SearchableCopier copier(pages);
+  // One after the other, one again, and more than there are.
+  for (const std::size_t count : {1U, 2U, 2U, 3U, 9U}) copier.CopyPages(count);
+  EXPECT_EQ(*copier.Finish(), *MakeSearchableCopy(pages));
 }
 
 TEST(SearchableCopy, OfNothingThatCanBeCopiedFails) {
