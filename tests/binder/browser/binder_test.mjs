@@ -78,6 +78,8 @@ test("a part that has a number only is found, ringed and led back from", async (
   await page.goto(at(kItems + "parts.html"));
   const rows = await page.$$eval("#parts tbody tr", (all) => all.map((row) => row.id));
   assert.equal(rows.length, 12);
+  const tallest = await page.$$eval("#parts th .tag", (all) => Math.max(...all.map((tag) => tag.getBoundingClientRect().height)));
+  assert.ok(tallest < 40, "a tag is one line: " + tallest);
   await page.click("#parts tbody tr:nth-child(12) td:nth-child(2)");
   await page.waitForURL(/sheet-0001\.html#at-/);
   await page.waitForTimeout(300);
