@@ -162,7 +162,7 @@ void SetUpPicture(CLI::App& app, Job& job) {
       "Example:\n"
       "  benchleaf picture C112 --in \"Quillhaven 12\"       the best places of C112 in a set\n"
       "  benchleaf find C112; benchleaf picture -n 3       the third of what was found last\n"
-      "  benchleaf picture C112 R7 V3 --in Quill -t        all of them on one page\n"
+      "  benchleaf picture C112 R7 V3 --in Quill -t        all that a page has of them\n"
       "  benchleaf picture 6AU6 --sheet                    the tube in every set of the library\n"
       "  benchleaf picture quillhaven-12.pdf -p 3          a page of a scan\n"
       "  benchleaf picture --in Quillhaven -p 8-17         the page that bears a number");

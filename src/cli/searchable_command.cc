@@ -144,7 +144,8 @@ void SetUpSearchable(CLI::App& app, Job& job) {
   AddIndexPlaceOptions(*command, options->places);
   command->footer(
       "Scans stay as they are: pages of a PDF keep their content, JPEG and black and white (T.6) their coding, other\n"
-      "pictures are packed without loss. What was misread is not found there either; where the index knows better, its "
+      "pictures are packed without loss. What was misread is not found there either; where the index knows better, "
+      "its\n"
       "term is laid.\n\n"
       "Example:\n"
       "  benchleaf searchable \"Quillhaven 12\" -o ~/quillhaven-12.pdf");

@@ -59,7 +59,8 @@ QPDFObjectHandle TextStream(QPDF& pdf, const std::string& text) {
 
 // Names the file and page of what the libraries throw.
 Error Thrown(const PageToCopy& page, const std::exception& thrown) {
-  return {ErrorCode::kDamaged, std::string("the page cannot be copied: ") + thrown.what(), page.name, page.page};
+  return {ErrorCode::kDamaged, std::string("the page cannot be copied, its file is damaged: ") + thrown.what(),
+          page.name, page.page};
 }
 
 tl::unexpected<Error> NoSuchPage(int last) {
@@ -135,14 +136,19 @@ class SearchableCopier::Impl {
     return bytes && !CountPictures(bytes->view());
   }
 
-  QPDF& Opened(const PageToCopy& page) {
-    std::unique_ptr<QPDF>& pdf = sources_[page.path];
-    if (!pdf) {
-      pdf = std::make_unique<QPDF>();
-      pdf->setSuppressWarnings(true);
+  // Nothing for a file that cannot be opened; it is tried once.
+  QPDF* Opened(const PageToCopy& page) {
+    const auto [source, is_new] = sources_.try_emplace(page.path);
+    if (!is_new) return source->second.get();
+    auto pdf = std::make_unique<QPDF>();
+    pdf->setSuppressWarnings(true);
+    try {
       pdf->processFile(page.path.c_str());
+      source->second = std::move(pdf);
+    } catch (const std::exception&) {
+      return nullptr;  // the caller says so
     }
-    return *pdf;
+    return source->second.get();
   }
 
   void Begin() {
@@ -186,8 +192,12 @@ class SearchableCopier::Impl {
   }
 
   Result<QPDFPageObjectHelper> FromPdf(const PageToCopy& page) {
-    QPDF& source = Opened(page);
-    std::vector<QPDFPageObjectHelper> all = QPDFPageDocumentHelper(source).getAllPages();
+    QPDF* const source = Opened(page);
+    if (source == nullptr) {
+      return Fail(ErrorCode::kDamaged,
+                  "the scan cannot be opened: it is damaged, or another since it was indexed; index the library again");
+    }
+    std::vector<QPDFPageObjectHelper> all = QPDFPageDocumentHelper(*source).getAllPages();
     if (page.page < 1 || static_cast<std::size_t>(page.page) > all.size()) {
       return NoSuchPage(static_cast<int>(all.size()));
     }

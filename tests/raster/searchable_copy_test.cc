@@ -216,12 +216,17 @@ TEST(SearchableCopy, JoinsVolumesAndLeavesOutWhatCannotBeCopied) {
   const auto broken = folder.Write("2.png", "no picture, but longer than twelve bytes");
   const auto copy = MakeSearchableCopy({{pdf, "1.pdf", 1, 0, {Lying("C1", {0.1, 0.1, 0.1, 0.02})}},
                                         {broken, "2.png", 1, 0, {}},
+                                        {broken, "2.png", 2, 0, {}},
                                         {folder.path() / "gone.pdf", "gone.pdf", 3, 0, {}}});
   ASSERT_TRUE(copy) << copy.error().ToString();
-  ASSERT_EQ(copy->left_out.size(), 2U);
+  ASSERT_EQ(copy->left_out.size(), 3U);
   EXPECT_EQ(copy->left_out[0].source, "2.png");
-  EXPECT_EQ(copy->left_out[1].source, "gone.pdf");
-  EXPECT_EQ(copy->left_out[1].page, 3);
+  EXPECT_EQ(copy->left_out[1].source, "2.png");
+  EXPECT_EQ(copy->left_out[2].source, "gone.pdf");
+  EXPECT_EQ(copy->left_out[2].page, 3);
+  EXPECT_THAT(copy->left_out[0].message, HasSubstr("index the library again"));
+  EXPECT_EQ(copy->left_out[1].message, copy->left_out[0].message);
+  EXPECT_THAT(copy->left_out[2].message, HasSubstr("is not there"));
   EXPECT_EQ(WordsIn(*copy).size(), 1U);
 }
 
