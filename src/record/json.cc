@@ -27,7 +27,7 @@ std::string Written(double value) {
 // to U+009F are controls too (ISO/IEC 6429).
 std::string Written(const std::string& text) {
   using nlohmann::json;
-  const std::string plain = json(text).dump(-1, ' ', false, json::error_handler_t::replace);
+  std::string plain = json(text).dump(-1, ' ', false, json::error_handler_t::replace);
   if (plain.find_first_of("\x7F\xC2") == std::string::npos) return plain;
   constexpr std::string_view kDigits = "0123456789abcdef";
   std::string escaped;
