@@ -19,6 +19,11 @@ done
 echo "installing:$missing" >&2
 as_root=""
 if [ "$(id -u)" != 0 ]; then
+  if ! command -v sudo >/dev/null; then
+    echo "these packages are missing, and sudo is not there to install them; as root, run this and try again:" >&2
+    echo "  apt-get update && apt-get install -y --no-install-recommends$missing" >&2
+    exit 1
+  fi
   as_root="sudo"
 fi
 export DEBIAN_FRONTEND=noninteractive

@@ -1,7 +1,7 @@
 #include "binder/output_folder.h"
 
 #include "binder/addresses.h"
-#include "raster/descriptor.h"
+#include "binder/unfinished_folder.h"
 
 #include <fcntl.h>
 #include <unistd.h>
@@ -24,8 +24,8 @@ constexpr const char* kMarker = "benchleaf-binder.txt";
 constexpr const char* kMarkerFirstLine = "A binder written by benchleaf.";
 
 bool IsOfABinder(const std::string& name) {
-  const std::array<std::string_view, 8> names = {"index.html", "tubes.html", "help.html", kMarker,
-                                                 kLookFolder,  kDataFolder,  kSetsFolder, kTubesFolder};
+  const std::array<std::string_view, 9> names = {"index.html", "tubes.html", "help.html",  kMarker,    kLookFolder,
+                                                 kDataFolder,  kSetsFolder,  kTubesFolder, kUnfinished};
   return std::find(names.begin(), names.end(), name) != names.end();
 }
 
@@ -93,12 +93,12 @@ bool Exchange(const fs::path& a, const fs::path& b) {
 
 }  // namespace
 
-OutputFolder::OutputFolder(fs::path out, fs::path part) : out_(std::move(out)), part_(std::move(part)) {}
+OutputFolder::OutputFolder(fs::path out, fs::path part, Descriptor mark)
+    : out_(std::move(out)), part_(std::move(part)), mark_(std::move(mark)) {}
 
 OutputFolder::~OutputFolder() {
   // After the exchange it is the old binder that lies here.
-  std::error_code ignored;
-  fs::remove_all(part_, ignored);
+  RemoveUnfinished(part_);
 }
 
 Result<std::unique_ptr<OutputFolder>> OutputFolder::Begin(const fs::path& out) {
@@ -108,12 +108,11 @@ Result<std::unique_ptr<OutputFolder>> OutputFolder::Begin(const fs::path& out) {
   // "binder/" is the folder "binder".
   if (!place.has_filename()) place = place.parent_path();
   if (auto replaceable = CheckReplaceable(place); !replaceable) return tl::unexpected(replaceable.error());
-  fs::path part = place;
-  part += '.' + std::to_string(getpid()) + ".part";
-  if (!fs::create_directory(part, failed)) {
-    return Failed("no folder can be made beside the binder's place", failed ? failed.value() : EEXIST, part);
-  }
-  std::unique_ptr<OutputFolder> folder(new OutputFolder(std::move(place), std::move(part)));
+  RemoveDeadBeside(place);
+  fs::path part = PartOf(place, getpid());
+  auto mark = MakeUnfinished(part);
+  if (!mark) return tl::unexpected(mark.error());
+  std::unique_ptr<OutputFolder> folder(new OutputFolder(std::move(place), std::move(part), std::move(*mark)));
   const auto marked =
       folder->Write(kMarker, std::string(kMarkerFirstLine) +
                                  "\nOpen index.html. benchleaf replaces this folder whole when it writes "
@@ -148,9 +147,13 @@ Result<void> OutputFolder::TakePlace() {
   // Once more: something may have been put there meanwhile.
   if (auto replaceable = CheckReplaceable(out_); !replaceable) return replaceable;
   std::error_code ignored;
+  // The old one will be what is left behind, should this run be killed before it is removed.
+  if (HasMarker(out_)) MarkUnfinished(out_);
   const bool done = fs::exists(fs::symlink_status(out_, ignored)) ? Exchange(part_, out_)
                                                                   : std::rename(part_.c_str(), out_.c_str()) == 0;
-  if (!done) return Failed("the binder cannot be put in its place", errno, out_);
+  const int reason = errno;
+  fs::remove(out_ / kUnfinished, ignored);
+  if (!done) return Failed("the binder cannot be put in its place", reason, out_);
   return {};
 }
 

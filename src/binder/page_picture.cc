@@ -18,6 +18,8 @@ constexpr int kThumbSide = 320;
 // Chosen by eye on scans of drawings: below 60 grey rings round thin lettering show.
 constexpr int kQuality = 68;
 constexpr int kThumbQuality = 60;
+// To be changed with whatever changes a picture.
+constexpr const char* kMethod = "1";
 
 }  // namespace
 
@@ -28,6 +30,16 @@ int LegibleSide(const PageFrame& frame) {
   const double by_lettering = frame.scale * kLeastCapitals / kCapitalsOfLevelPage;
   const double factor = std::clamp(std::max(by_resolution, by_lettering), 0.0, 1.0);
   return std::clamp(static_cast<int>(std::lround(longer * factor)), 1, kLargestSide);
+}
+
+std::string PictureKey(const PictureSource& source) {
+  std::string key = source.scan_hash;
+  for (const std::string& part :
+       {std::to_string(source.scan_bytes), std::to_string(source.scan_changed_ns), std::to_string(source.page),
+        std::to_string(source.orientation), std::to_string(source.side), std::string(kMethod)}) {
+    key += ':' + part;
+  }
+  return key;
 }
 
 Result<PageFiles> PicturePage(const ColorImage& scan, int orientation, int side) {

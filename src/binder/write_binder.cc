@@ -1,6 +1,7 @@
 #include "benchleaf/binder/write_binder.h"
 
 #include "binder/find_index.h"
+#include "binder/kept_pictures.h"
 #include "binder/library_documents.h"
 #include "binder/output_folder.h"
 #include "binder/set_documents.h"
@@ -31,7 +32,8 @@ Result<std::string> FileBytes(const fs::path& path) {
 
 class BinderWriter::Impl {
  public:
-  explicit Impl(std::unique_ptr<OutputFolder> folder) : folder_(std::move(folder)) {}
+  explicit Impl(std::unique_ptr<OutputFolder> folder)
+      : folder_(std::move(folder)), kept_(KeptPictures::Of(folder_->place())) {}
 
   Result<void> AddLook(const fs::path& look) {
     for (const char* name : {"binder.css", "binder.js"}) {
@@ -42,10 +44,20 @@ class BinderWriter::Impl {
     return {};
   }
 
-  Result<void> AddPicture(const Book& book, std::size_t page, const PageFiles& files) {
+  Result<void> AddPicture(const Book& book, std::size_t page, const std::string& key, const PageFiles& files) {
     const std::string front = FrontOf(book);
-    auto written = folder_->Write(front + PictureFile(book.pages[page]), files.page);
-    return written ? folder_->Write(front + ThumbFile(book.pages[page]), files.thumb) : written;
+    const std::string picture = front + PictureFile(book.pages[page]);
+    const std::string thumb = front + ThumbFile(book.pages[page]);
+    pictures_.Add(key, picture, thumb, files);
+    auto written = folder_->Write(picture, files.page);
+    return written ? folder_->Write(thumb, files.thumb) : written;
+  }
+
+  Result<std::optional<PagePicture>> KeepPicture(const Book& book, std::size_t page, const std::string& key) {
+    const auto kept = kept_.Find(key);
+    if (!kept) return std::nullopt;
+    if (auto added = AddPicture(book, page, key, *kept); !added) return tl::unexpected(added.error());
+    return kept->size;
   }
 
   Result<void> AddSet(const Book& book, const std::vector<PagePicture>& pictures) {
@@ -85,6 +97,7 @@ class BinderWriter::Impl {
       add(std::string(kTubesFolder) + '/' + tube_files_.NameOf(type), TubeHtml(type, uses_, tubes, tube_files_));
     }
     add(std::string(kDataFolder) + "/find.js", find_.Script(rules));
+    add(KeptPictures::kFile, pictures_.ToText());
     return written_ ? folder_->TakePlace() : written_;
   }
 
@@ -92,6 +105,8 @@ class BinderWriter::Impl {
   static std::string FrontOf(const Book& book) { return std::string(kSetsFolder) + '/' + book.folder + '/'; }
 
   std::unique_ptr<OutputFolder> folder_;
+  KeptPictures kept_;      // of the binder that is to be replaced
+  KeptPictures pictures_;  // of this one
   TubeFiles tube_files_;
   FindIndex find_;
   std::vector<SetCard> cards_;
@@ -110,8 +125,14 @@ Result<std::unique_ptr<BinderWriter>> BinderWriter::Begin(const fs::path& out, c
   return std::unique_ptr<BinderWriter>(new BinderWriter(std::move(impl)));
 }
 
-Result<void> BinderWriter::AddPicture(const Book& book, std::size_t page, const PageFiles& files) {
-  return impl_->AddPicture(book, page, files);
+Result<void> BinderWriter::AddPicture(const Book& book, std::size_t page, const std::string& key,
+                                      const PageFiles& files) {
+  return impl_->AddPicture(book, page, key, files);
+}
+
+Result<std::optional<PagePicture>> BinderWriter::KeepPicture(const Book& book, std::size_t page,
+                                                             const std::string& key) {
+  return impl_->KeepPicture(book, page, key);
 }
 
 Result<void> BinderWriter::AddSet(const Book& book, const std::vector<PagePicture>& pictures) {

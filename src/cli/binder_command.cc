@@ -1,5 +1,6 @@
 #include "cli/binder_command.h"
 
+#include "cli/book_pictures.h"
 #include "cli/choices.h"
 #include "cli/interrupt.h"
 #include "cli/status_line.h"
@@ -10,7 +11,6 @@
 #include "benchleaf/gaps/find_gaps.h"
 #include "benchleaf/record/json.h"
 #include "benchleaf/report/text.h"
-#include "benchleaf/work/picture_pages.h"
 
 #include <CLI/CLI.hpp>
 
@@ -85,12 +85,11 @@ class Filling {
         index_(index),
         tables_(tables),
         writer_(writer),
-        stop_(stop),
-        pace_(&std::chrono::steady_clock::now),
         line_(streams, options.talk.talk(), &std::chrono::steady_clock::now),
-        picturer_({options.places.library, options.places.ConfigFolder(), ProgramPath(), options.workers, {}}) {}
+        pictures_({options.places.library, options.places.ConfigFolder(), ProgramPath(), options.workers, {}},
+                  options.talk, line_, stop) {}
 
-  void Start(int pages) { pace_.Start(pages); }
+  void Start(int pages) { pictures_.Start(pages); }
 
   Result<void> Add(const std::string& set, int number, std::size_t sets) {
     const auto manuals = index_.Manuals(set);
@@ -102,7 +101,7 @@ class Filling {
       gaps.push_back(FindGaps(manual, *tables_.rules));
     }
     const binder::Book book = binder::MakeBook(number, *manuals, std::move(lineups), std::move(gaps));
-    auto pictures = Picture(book);
+    auto pictures = pictures_.Make(book, *manuals, writer_);
     if (!pictures) return tl::unexpected(pictures.error());
     if (!options_.talk.quiet) {
       line_.Tell(std::to_string(number) + " of " + Counted(sets, "set") + ": " + set + ", " +
@@ -116,43 +115,16 @@ class Filling {
   void EndLine() { line_.Finish(); }
 
   std::size_t sheets() const { return sheets_; }
-  std::size_t without_picture() const { return without_picture_; }
+  const BookPictures& pictures() const { return pictures_; }
 
  private:
-  Result<std::vector<binder::PagePicture>> Picture(const binder::Book& book) {
-    std::vector<PageToPicture> pages;
-    for (const binder::BookPage& page : book.pages) {
-      pages.push_back({page.place.file, page.place.page, page.frame.orientation, binder::LegibleSide(page.frame)});
-    }
-    std::vector<binder::PagePicture> pictures(pages.size());
-    const auto done = [&](std::size_t page, Result<binder::PageFiles> files) -> Result<void> {
-      pace_.PageDone(!files);
-      if (options_.talk.verbose) line_.Tell(pages[page].file + ", page " + std::to_string(pages[page].page));
-      line_.Show(pace_.ToString(), pace_.done() == pace_.total());
-      if (!files) {
-        line_.Tell(files.error().ToString());
-        pictures[page].failure = files.error();
-        ++without_picture_;
-        return {};
-      }
-      pictures[page] = files->size;
-      return writer_.AddPicture(book, page, *files);
-    };
-    auto made = picturer_.Run(pages, done, stop_);
-    if (!made) return tl::unexpected(made.error());
-    return pictures;
-  }
-
   const BinderOptions& options_;
   IndexReader& index_;
   const Tables& tables_;
   binder::BinderWriter& writer_;
-  const std::atomic<bool>& stop_;
-  Pace pace_;
   StatusLine line_;
-  PagePicturer picturer_;
+  BookPictures pictures_;
   std::size_t sheets_ = 0;
-  std::size_t without_picture_ = 0;
 };
 
 }  // namespace
@@ -220,15 +192,19 @@ ExitCode RunBinder(const BinderOptions& options, const Streams& streams) {
                                  {"out", options.out},
                                  {"sets", static_cast<std::int64_t>(sets->size())},
                                  {"sheets", static_cast<std::int64_t>(filling.sheets())},
-                                 {"without_picture", static_cast<std::int64_t>(filling.without_picture())}})
+                                 {"without_picture", static_cast<std::int64_t>(filling.pictures().missing())},
+                                 {"pictures_kept", static_cast<std::int64_t>(filling.pictures().kept())}})
                        .Dump()
                 << '\n';
   }
   if (!options.talk.quiet) {
-    Say(streams, "the binder of " + Counted(sets->size(), "set") + ", " + Counted(filling.sheets(), "sheet") +
-                     ", is written: open '" + (fs::path(options.out) / "index.html").string() + "'");
+    Say(streams,
+        "the binder of " + Counted(sets->size(), "set") + ", " + Counted(filling.sheets(), "sheet") + ", is written" +
+            (filling.pictures().kept() > 0 ? " (" + Counted(filling.pictures().kept(), "picture") + " as before)"
+                                           : "") +
+            ": open '" + (fs::path(options.out) / "index.html").string() + "'");
   }
-  return filling.without_picture() > 0 ? ExitCode::kPartly : ExitCode::kOk;
+  return filling.pictures().missing() > 0 ? ExitCode::kPartly : ExitCode::kOk;
 }
 
 }  // namespace benchleaf

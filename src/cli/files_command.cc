@@ -71,7 +71,7 @@ ExitCode RunFiles(const FilesOptions& options, const Streams& streams) {
                        .Dump()
                 << '\n';
   } else {
-    streams.out << LibraryCsv(rows);
+    WriteCsv(streams, LibraryCsv(rows));
   }
   return library->problems.empty() ? ExitCode::kOk : ExitCode::kPartly;
 }

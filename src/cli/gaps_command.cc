@@ -37,7 +37,7 @@ void Write(const GapsOptions& options, const std::vector<ManualGaps>& manuals, c
     if (options.json) {
       streams.out << GapsJson(gaps);
     } else if (options.csv) {
-      streams.out << GapsCsv(gaps, first);
+      WriteCsv(streams, GapsCsv(gaps, first));
     } else {
       streams.out << (first ? "" : "\n") << GapsText(gaps, LookOfOut(streams));
     }

@@ -2,6 +2,7 @@
 
 #include "cli/interrupt.h"
 #include "cli/progress.h"
+#include "cli/shell_words.h"
 #include "cli/talk.h"
 
 #include "benchleaf/record/json.h"
@@ -66,6 +67,18 @@ std::string KeptWords(const IndexSummary& summary) {
          " in all, and the same command goes on with the rest";
 }
 
+// The command that goes on with the work, to be pasted into a shell.
+std::string CommandAgain(const IndexCommandOptions& options) {
+  std::string command = "benchleaf index " + Quoted(options.places.library);
+  const auto add = [&](const char* name, const std::string& value) {
+    if (!value.empty()) command += std::string(" ") + name + ' ' + Quoted(value);
+  };
+  add("--db", options.places.database);
+  add("--config", options.places.config);
+  add("--shard", options.shard);
+  return command;
+}
+
 }  // namespace
 
 void SetUpIndex(CLI::App& app, Job& job) {
@@ -119,7 +132,7 @@ ExitCode RunIndex(const IndexCommandOptions& options, const Streams& streams) {
   if (!summary) return Stop(streams, summary.error());
   if (options.json) streams.out << SummaryJson(*summary, progress);
   if (summary->cancelled) {
-    Say(streams, "stopped; " + KeptWords(*summary) + ": benchleaf index '" + options.places.library + "'");
+    Say(streams, "stopped; " + KeptWords(*summary) + ": " + CommandAgain(options));
     return ExitCode::kInterrupted;
   }
   if (!options.talk.quiet) Say(streams, SummaryWords(*summary));

@@ -59,7 +59,7 @@ void WriteLineups(const LineupOptions& options, const Lineups& lineups, const St
     if (options.json) {
       streams.out << LineupJson(lineup);
     } else if (options.csv) {
-      streams.out << LineupCsv(lineup, first ? WithHeader::kYes : WithHeader::kNo);
+      WriteCsv(streams, LineupCsv(lineup, first ? WithHeader::kYes : WithHeader::kNo));
     } else {
       streams.out << (first ? "" : "\n") << LineupText(lineup, LookOfOut(streams));
     }
@@ -80,7 +80,7 @@ void WriteComparisons(const LineupOptions& options, const Lineups& firsts, const
       if (options.json) {
         streams.out << ComparisonJson(first, second, comparison);
       } else if (options.csv) {
-        streams.out << ComparisonCsv(first, second, comparison, is_first ? WithHeader::kYes : WithHeader::kNo);
+        WriteCsv(streams, ComparisonCsv(first, second, comparison, is_first ? WithHeader::kYes : WithHeader::kNo));
       } else {
         streams.out << (is_first ? "" : "\n") << ComparisonText(first, second, comparison, LookOfOut(streams));
       }

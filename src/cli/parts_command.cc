@@ -38,7 +38,7 @@ ExitCode RunParts(const PartsOptions& options, const Streams& streams) {
                      "\"` shows the kinds of its pages");
   }
   if (options.csv) {
-    streams.out << PartsCsv(*entries);
+    WriteCsv(streams, PartsCsv(*entries));
   } else if (options.json) {
     streams.out << PartsJson(*entries)
                 << Json::Object({{"type", "summary"},

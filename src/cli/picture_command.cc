@@ -73,8 +73,8 @@ Result<void> CheckAsked(const PictureOptions& options) {
 // A picture in the library would be one of its scans from the next index on.
 void WarnOfLibrary(const PictureOptions& options, ExitCode code, const Streams& streams) {
   const bool written = code == ExitCode::kOk || code == ExitCode::kPartly;
-  const fs::path out = options.out.empty() ? fs::path("picture.png") : fs::path(options.out);
-  if (!written || options.quiet || CheckOutsideLibrary(options.places, out)) return;
+  const fs::path out = options.output.out.empty() ? fs::path("picture.png") : fs::path(options.output.out);
+  if (!written || options.output.talk.quiet || CheckOutsideLibrary(options.places, out)) return;
   Say(streams,
       "what was written lies in the library, where the next `benchleaf index` would read it as a scan: move it, or "
       "name "
@@ -155,18 +155,14 @@ void SetUpPicture(CLI::App& app, Job& job) {
       ->check(CLI::Range(1, kMostPlaces).description(""));
   AddPageOptions(*command, *options);
   AddLookOptions(*command, *options);
-  command
-      ->add_option("-o,--out", options->out, "File to write, ending in .png; of a spot, the page goes to FILE-page.png")
-      ->type_name("FILE");
-  command->add_flag("--force", options->force, "Write over files that are there");
-  command->add_flag("-q,--quiet", options->quiet, "Tell of problems only");
-  command->add_flag("--json", options->json, "One JSON object a line");
+  AddOutputOptions(*command, "File to write, ending in .png; of a spot, the page goes to FILE-page.png",
+                   options->output);
   AddIndexPlaceOptions(*command, options->places);
   command->footer(
       "Example:\n"
       "  benchleaf picture C112 --in \"Quillhaven 12\"       the best places of C112 in a set\n"
       "  benchleaf find C112; benchleaf picture -n 3       the third of what was found last\n"
-      "  benchleaf picture C112 R7 V3 --in Quill -t        all of them on one page\n"
+      "  benchleaf picture C112 R7 V3 --in Quill -t        all that a page has of them\n"
       "  benchleaf picture 6AU6 --sheet                    the tube in every set of the library\n"
       "  benchleaf picture quillhaven-12.pdf -p 3          a page of a scan\n"
       "  benchleaf picture --in Quillhaven -p 8-17         the page that bears a number");

@@ -4,6 +4,7 @@
 #define BENCHLEAF_SRC_CLI_PICTURE_COMMAND_H_
 
 #include "cli/job.h"
+#include "cli/output_options.h"
 #include "cli/places.h"
 
 #include <string>
@@ -28,11 +29,8 @@ struct PictureOptions {
   bool together = false;    // one picture for all places of a page
   bool sheet = false;       // one picture for all places
   PictureView view = PictureView::kBoth;
-  int size = 0;        // px of a picture's longer side; 0: what suits it
-  std::string out;     // file to write; empty: named after what is shown
-  bool force = false;  // write over files
-  bool json = false;
-  bool quiet = false;
+  int size = 0;  // px of a picture's longer side; 0: what suits it
+  OutputOptions output;
 
   int LimitOf() const;
 };

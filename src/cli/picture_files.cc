@@ -1,7 +1,5 @@
 #include "cli/picture_files.h"
 
-#include <system_error>
-
 namespace benchleaf {
 
 namespace fs = std::filesystem;
@@ -52,16 +50,6 @@ Result<std::vector<PictureFiles>> NamePictures(const std::string& out, const std
     files.push_back({spot, page});
   }
   return files;
-}
-
-Result<void> CheckNoneExists(const std::vector<fs::path>& files) {
-  for (const fs::path& file : files) {
-    std::error_code ignored;
-    if (fs::exists(fs::symlink_status(file, ignored))) {
-      return Fail(ErrorCode::kIo, "is there already; --force writes over it, -o gives another name", file.string());
-    }
-  }
-  return {};
 }
 
 }  // namespace benchleaf

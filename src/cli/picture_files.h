@@ -25,9 +25,6 @@ Result<std::vector<PictureFiles>> NamePictures(const std::string& out, const std
 Result<std::vector<std::filesystem::path>> NameFiles(const std::string& out, const std::string& subject,
                                                      std::size_t count, const std::string& ending);
 
-// Fails with kIo, naming the file, when one of them is there already.
-Result<void> CheckNoneExists(const std::vector<std::filesystem::path>& files);
-
 }  // namespace benchleaf
 
 #endif  // BENCHLEAF_SRC_CLI_PICTURE_FILES_H_

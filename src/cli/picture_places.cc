@@ -51,7 +51,7 @@ tl::expected<TermPlaces, ExitCode> PlacesOf(IndexReader& index, const PictureOpt
       if (!FitsAsWell(hit, found.hits.front(), side_by_side)) break;
       shown.push_back(hit);
     }
-    if (found.more && shown.size() == found.hits.size() && !options.quiet) {
+    if (found.more && shown.size() == found.hits.size() && !options.output.talk.quiet) {
       Say(streams, found.term + ": only the first " + std::to_string(options.LimitOf()) +
                        " places are pictured; --limit or --hit asks for others");
     }

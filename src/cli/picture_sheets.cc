@@ -24,11 +24,8 @@ constexpr int kProbeSide = 16;
 
 class SheetMaker {
  public:
-  SheetMaker(const PictureOptions& options, const Streams& streams, PictureOutcome& outcome)
-      : loader_(options.places),
-        streams_(streams),
-        outcome_(outcome),
-        side_(options.size > 0 ? options.size : kSheetSide) {}
+  SheetMaker(const PictureOptions& options, PictureOutcome& outcome)
+      : loader_(options.places), outcome_(outcome), side_(options.size > 0 ? options.size : kSheetSide) {}
 
   ColorImage Make(const std::string& title, const std::string& number, const std::vector<SheetPlace>& places) {
     std::vector<SheetCell> cells;
@@ -36,10 +33,10 @@ class SheetMaker {
       SheetCell cell{CaptionOf(place), {}, ""};
       if (auto thumb = Thumb(place)) {
         cell.picture = std::move(*thumb);
-        outcome_.Shown(1);
+        outcome_.Shown(place.place, 1);
       } else {
         cell.failure = thumb.error().ToString();
-        outcome_.Failed(thumb.error(), streams_);
+        outcome_.Failed(thumb.error());
       }
       cells.push_back(std::move(cell));
     }
@@ -58,7 +55,6 @@ class SheetMaker {
   }
 
   PageLoader loader_;
-  const Streams& streams_;
   PictureOutcome& outcome_;
   int side_;
 };
@@ -84,14 +80,14 @@ ExitCode WriteSheets(const PictureOptions& options, const std::vector<TermPlaces
                      const Streams& streams) {
   const std::vector<SheetPlace> places = Sorted(chosen);
   const std::size_t sheets = (places.size() + kCellsPerSheet - 1) / kCellsPerSheet;
-  const auto names = NamePictures(options.out, subject + "-sheet", sheets);
+  const auto names = NamePictures(options.output.out, subject + "-sheet", sheets);
   if (!names) return Stop(streams, names.error());
   std::vector<std::filesystem::path> files;
   for (const PictureFiles& name : *names) files.push_back(name.spot);
-  if (const auto free = CheckNoneExists(files); !free && !options.force) return Stop(streams, free.error());
+  if (const auto free = CheckMayWrite(options.output, files); !free) return Stop(streams, free.error());
 
-  PictureOutcome outcome;
-  SheetMaker maker(options, streams, outcome);
+  PictureOutcome outcome(options.output, streams, places.size());
+  SheetMaker maker(options, outcome);
   for (std::size_t sheet = 0; sheet < sheets; ++sheet) {
     const auto first = places.begin() + static_cast<std::ptrdiff_t>(sheet * kCellsPerSheet);
     const auto last = sheet + 1 == sheets ? places.end() : first + kCellsPerSheet;
@@ -100,9 +96,10 @@ ExitCode WriteSheets(const PictureOptions& options, const std::vector<TermPlaces
         sheets == 1 ? "" : "sheet " + std::to_string(sheet + 1) + " of " + std::to_string(sheets);
     const auto written = WritePng(files[sheet], maker.Make(SheetTitle(Terms(chosen), places), number, shown));
     if (!written) return Stop(streams, written.error());
-    streams.out << (options.json ? SheetJson(files[sheet].string(), shown) : SheetText(files[sheet].string(), shown));
+    outcome.Tell(options.output.json ? SheetJson(files[sheet].string(), shown)
+                                     : SheetText(files[sheet].string(), shown));
   }
-  return outcome.Finish(options.json, streams);
+  return outcome.Finish();
 }
 
 }  // namespace benchleaf

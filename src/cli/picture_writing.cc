@@ -57,7 +57,7 @@ Result<void> Write(PageLoader& loader, const Pictured& pictured, int size) {
 
 // Gives every picture its files; none is there already unless it may be written over.
 Result<void> NameFiles(const PictureOptions& options, const std::string& subject, std::vector<Pictured>& pictures) {
-  const auto names = NamePictures(options.out, subject, pictures.size());
+  const auto names = NamePictures(options.output.out, subject, pictures.size());
   if (!names) return tl::unexpected(names.error());
   std::vector<fs::path> files;
   for (std::size_t i = 0; i < pictures.size(); ++i) {
@@ -70,7 +70,7 @@ Result<void> NameFiles(const PictureOptions& options, const std::string& subject
       if (!file.empty()) files.emplace_back(file);
     }
   }
-  return options.force ? Result<void>() : CheckNoneExists(files);
+  return CheckMayWrite(options.output, files);
 }
 
 }  // namespace
@@ -79,16 +79,16 @@ ExitCode WritePictures(const PictureOptions& options, std::vector<Pictured> pict
                        const Streams& streams) {
   if (const auto named = NameFiles(options, subject, pictures); !named) return Stop(streams, named.error());
   PageLoader loader(options.places);
-  PictureOutcome outcome;
+  PictureOutcome outcome(options.output, streams, pictures.size());
   for (const Pictured& pictured : pictures) {
     if (const auto written = Write(loader, pictured, options.size); !written) {
-      outcome.Failed(written.error(), streams);
+      outcome.Failed(written.error());
       continue;
     }
-    outcome.Shown(std::max<std::size_t>(1, pictured.ringed.size()));
-    streams.out << (options.json ? PicturedJson(pictured) : PicturedText(pictured));
+    outcome.Shown(pictured.place, std::max<std::size_t>(1, pictured.ringed.size()));
+    outcome.Tell(options.output.json ? PicturedJson(pictured) : PicturedText(pictured));
   }
-  return outcome.Finish(options.json, streams);
+  return outcome.Finish();
 }
 
 }  // namespace benchleaf

@@ -108,7 +108,7 @@ ExitCode RunReplace(const ReplaceOptions& options, const Streams& streams) {
                      "\"` shows what was read");
   }
   if (options.csv) {
-    streams.out << OrderCsv(order);
+    WriteCsv(streams, OrderCsv(order));
     for (const std::string& caution : order.cautions) Say(streams, caution);
   } else if (options.json) {
     streams.out << OrderJson(*set, order) << Summary(*set, order);

@@ -4,6 +4,7 @@
 #include "cli/interrupt.h"
 #include "cli/page_loading.h"
 #include "cli/picture_files.h"
+#include "cli/status_line.h"
 #include "cli/talk.h"
 
 #include "benchleaf/record/json.h"
@@ -14,9 +15,11 @@
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
+#include <chrono>
 #include <cstdint>
 #include <filesystem>
 #include <memory>
+#include <optional>
 #include <system_error>
 #include <utility>
 #include <vector>
@@ -54,30 +57,40 @@ std::vector<PageToCopy> PagesOf(const ManualRecord& manual, const fs::path& libr
   return pages;
 }
 
+// The scan that a person is told of where none of the manual's is in the library; nothing where one is.
+std::optional<Error> MissingScans(const std::vector<PageToCopy>& pages, const ManualRecord& manual,
+                                  const fs::path& library) {
+  std::error_code failed;
+  if (std::any_of(pages.begin(), pages.end(), [&](const PageToCopy& page) { return fs::exists(page.path, failed); })) {
+    return std::nullopt;
+  }
+  return NotInLibrary(library, pages.empty() ? manual.manual : pages.front().name);
+}
+
 // Copies one manual after the other, tells of each, and keeps what went wrong.
 class Copying {
  public:
-  Copying(const SearchableOptions& options, const Streams& streams) : options_(options), streams_(streams) {}
+  Copying(const SearchableOptions& options, const Streams& streams)
+      : options_(options),
+        streams_(streams),
+        line_(streams, options.output.talk.talk(), &std::chrono::steady_clock::now) {}
 
   Result<void> Copy(const ManualRecord& manual, const fs::path& file) {
     const std::vector<PageToCopy> pages = PagesOf(manual, options_.places.library);
+    if (auto missing = MissingScans(pages, manual, options_.places.library)) return tl::unexpected(std::move(*missing));
     std::int64_t words = 0;
     for (const PageToCopy& page : pages) words += static_cast<std::int64_t>(page.words.size());
-    if (!options_.quiet) {
-      Say(streams_, manual.set + ", " + manual.manual + ": " + Counted(pages.size(), "page") + ", " +
-                        Counted(static_cast<std::size_t>(words), "word"));
+    if (!options_.output.talk.quiet) {
+      line_.Tell(manual.set + ", " + manual.manual + ": " + Counted(pages.size(), "page") + ", " +
+                 Counted(static_cast<std::size_t>(words), "word"));
     }
-    std::error_code failed;
-    if (std::none_of(pages.begin(), pages.end(),
-                     [&](const PageToCopy& page) { return fs::exists(page.path, failed); })) {
-      return tl::unexpected(NotInLibrary(options_.places.library, pages.empty() ? manual.manual : pages.front().name));
-    }
-    const auto left_out = CopyManual(pages, file, {options_.places.ConfigFolder(), ProgramPath()}, interrupt_.flag());
+    const auto left_out = Write(pages, file);
+    line_.Finish();
     if (!left_out) return tl::unexpected(left_out.error());
     for (const Error& error : *left_out) Say(streams_, "left out: " + error.ToString());
     partly_ = partly_ || !left_out->empty();
     const std::size_t copied = pages.size() - std::min(pages.size(), left_out->size());
-    if (options_.json) {
+    if (options_.output.json) {
       streams_.out << Json::Object({{"type", "copy"},
                                     {"file", file.string()},
                                     {"set", manual.set},
@@ -98,9 +111,23 @@ class Copying {
   bool partly() const { return partly_; }
 
  private:
+  // Gives the pages that were left out.
+  Result<std::vector<Error>> Write(const std::vector<PageToCopy>& pages, const fs::path& file) {
+    Pace pace(&std::chrono::steady_clock::now);
+    pace.Start(static_cast<int>(pages.size()));
+    CopyOptions copy{options_.places.ConfigFolder(), ProgramPath()};
+    copy.taken = [&](const PageToCopy& page) {
+      pace.PageDone(false);
+      if (options_.output.talk.verbose) line_.Tell(page.name + ", page " + std::to_string(page.page));
+      line_.Show(pace.ToString(), pace.done() == pace.total());
+    };
+    return CopyManual(pages, file, copy, interrupt_.flag());
+  }
+
   const SearchableOptions& options_;
   const Streams& streams_;
   const Interrupt interrupt_;
+  StatusLine line_;
   bool partly_ = false;
 };
 
@@ -113,16 +140,13 @@ void SetUpSearchable(CLI::App& app, Job& job) {
       "Write a set's manuals as PDFs over whose scans the words lie unseen, for any reader of PDF to find");
   command->add_option("SET", options->set, "The set's name, or words of it")->required();
   command->add_option("--manual", options->manual, "Only this manual of the set")->type_name("NAME");
-  command->add_option("-o,--out", options->out, "File to write, ending in .pdf (default: named after set and manual)")
-      ->type_name("FILE");
-  command->add_flag("--force", options->force, "Write over files that are there");
-  command->add_flag("-q,--quiet", options->quiet, "Tell of problems only");
-  command->add_flag("--json", options->json, "One JSON object a line");
+  AddOutputOptions(*command, "File to write, ending in .pdf (default: named after set and manual)", options->output);
   AddIndexPlaceOptions(*command, options->places);
   command->footer(
-      "Scans stay as they are: pages of a PDF keep their content, JPEG files are taken whole, other pictures are "
-      "packed\n"
-      "without loss. What was misread is not found there either; where the index knows better, its term is laid.\n\n"
+      "Scans stay as they are: pages of a PDF keep their content, JPEG and black and white (T.6) their coding, other\n"
+      "pictures are packed without loss. What was misread is not found there either; where the index knows better, "
+      "its\n"
+      "term is laid.\n\n"
       "Example:\n"
       "  benchleaf searchable \"Quillhaven 12\" -o ~/quillhaven-12.pdf");
   command->callback([options, &job] { job = [options](const Streams& s) { return RunSearchable(*options, s); }; });
@@ -132,12 +156,12 @@ ExitCode RunSearchable(const SearchableOptions& options, const Streams& streams)
   const auto manuals = ChooseManuals(options, streams);
   if (!manuals) return manuals.error();
   const std::string subject = manuals->front().set + (options.manual.empty() ? "" : "-" + options.manual);
-  const auto files = NameFiles(options.out, subject, manuals->size(), ".pdf");
+  const auto files = NameFiles(options.output.out, subject, manuals->size(), ".pdf");
   if (!files) return Stop(streams, files.error());
   for (const fs::path& file : *files) {
     if (const auto outside = CheckOutsideLibrary(options.places, file); !outside) return Stop(streams, outside.error());
   }
-  if (const auto free = CheckNoneExists(*files); !free && !options.force) return Stop(streams, free.error());
+  if (const auto free = CheckMayWrite(options.output, *files); !free) return Stop(streams, free.error());
 
   Copying copying(options, streams);
   for (std::size_t i = 0; i < manuals->size(); ++i) {
@@ -149,7 +173,7 @@ ExitCode RunSearchable(const SearchableOptions& options, const Streams& streams)
     }
     return Stop(streams, copied.error());
   }
-  if (options.json) {
+  if (options.output.json) {
     streams.out << Json::Object({{"type", "summary"},
                                  {"command", "searchable"},
                                  {"set", manuals->front().set},

@@ -4,6 +4,7 @@
 #define BENCHLEAF_SRC_CLI_SEARCHABLE_COMMAND_H_
 
 #include "cli/job.h"
+#include "cli/output_options.h"
 #include "cli/places.h"
 
 #include <string>
@@ -14,10 +15,7 @@ struct SearchableOptions {
   PlaceOptions places;
   std::string set;
   std::string manual;  // empty: all of the set
-  std::string out;     // file to write; empty: named after set and manual
-  bool force = false;  // write over files
-  bool quiet = false;
-  bool json = false;
+  OutputOptions output;
 };
 
 void SetUpSearchable(CLI::App& app, Job& job);

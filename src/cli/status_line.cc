@@ -33,7 +33,7 @@ std::string Spoken(std::chrono::seconds time) {
   return std::to_string(minutes / 60) + " h " + std::to_string(minutes % 60) + " min";
 }
 
-Pace::Pace(Clock clock) : clock_(std::move(clock)), start_(clock_()) {}
+Pace::Pace(Clock clock, std::string thing) : clock_(std::move(clock)), thing_(std::move(thing)), start_(clock_()) {}
 
 void Pace::Start(int total) {
   total_ = total;
@@ -46,12 +46,12 @@ void Pace::PageDone(bool failed) {
 }
 
 std::string Pace::ToString() const {
-  std::string status = std::to_string(done_) + " of " + Counted(static_cast<std::size_t>(total_), "page");
+  std::string status = std::to_string(done_) + " of " + Counted(static_cast<std::size_t>(total_), thing_.c_str());
   if (failed_ > 0) status += ", " + std::to_string(failed_) + " not read";
   const double seconds = std::chrono::duration<double>(clock_() - start_).count();
   if (done_ >= kPagesForRate && seconds > 0) {
     const double rate = done_ / seconds;
-    status += ", " + OneDecimal(rate) + " pages/s";
+    status += ", " + OneDecimal(rate) + ' ' + thing_ + "s/s";
     const auto left = static_cast<long>(std::ceil((total_ - done_) / rate));
     if (left > 0) status += ", " + Spoken(std::chrono::seconds(left)) + " left";
   }

@@ -13,14 +13,16 @@ namespace benchleaf {
 
 using Clock = std::function<std::chrono::steady_clock::time_point()>;
 
-// Counts pages against the clock.
+// Counts pages, or other things of that name, against the clock.
 class Pace {
  public:
-  explicit Pace(Clock clock);
+  explicit Pace(Clock clock, std::string thing = "page");
 
-  // `total` pages are to be done, from now on.
+  // `total` are to be done, from now on.
   void Start(int total);
   void PageDone(bool failed);
+  // One of the total needs not be done.
+  void LeaveOut() { --total_; }
 
   int total() const { return total_; }
   int done() const { return done_; }
@@ -31,6 +33,7 @@ class Pace {
 
  private:
   Clock clock_;
+  std::string thing_;
   std::chrono::steady_clock::time_point start_;
   int total_ = 0;
   int done_ = 0;

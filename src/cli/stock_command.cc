@@ -127,7 +127,7 @@ ExitCode RunStock(const StockOptions& options, const Streams& streams) {
   const StockAnswer answer = ServeSets(*list, *needs, *tubes);
   const StockReport report{*list, answer, *tubes, set};
   if (options.csv) {
-    streams.out << StockCsv(report);
+    WriteCsv(streams, StockCsv(report));
   } else if (options.json) {
     streams.out << StockJson(report) << Summary(report);
   } else {

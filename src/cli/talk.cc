@@ -3,6 +3,7 @@
 #include "benchleaf/report/text.h"
 
 #include <cstdlib>
+#include <sstream>
 #include <string_view>
 
 namespace benchleaf {
@@ -17,6 +18,18 @@ std::string_view Environment(const char* name) {
 
 void Say(const Streams& streams, const std::string& message) {
   streams.err << "benchleaf: " << CleanText(message) << '\n';
+}
+
+void WriteCsv(const Streams& streams, const std::string& csv) {
+  if (!streams.out_is_terminal) {
+    streams.out << csv;
+    return;
+  }
+  std::istringstream lines(csv);
+  for (std::string line; std::getline(lines, line);) {
+    if (line.ends_with('\r')) line.pop_back();
+    streams.out << CleanText(line) << '\n';
+  }
 }
 
 ExitCode Stop(const Streams& streams, const Error& error) {

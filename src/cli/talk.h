@@ -14,6 +14,9 @@ namespace benchleaf {
 // One line on the talking stream, "benchleaf: MESSAGE", made harmless: messages quote names of files.
 void Say(const Streams& streams, const std::string& message);
 
+// Comma-separated values: for a program as they are; on a terminal made harmless, line by line.
+void WriteCsv(const Streams& streams, const std::string& csv);
+
 // Says what went wrong, and gives the exit code for it.
 ExitCode Stop(const Streams& streams, const Error& error);
 

@@ -1,7 +1,9 @@
 #include "benchleaf/pixels/pdf_picture.h"
 
 #include "pixels/decode.h"
+#include "pixels/jpeg_strips.h"
 #include "pixels/pix.h"
+#include "pixels/tiff_strips.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -54,18 +56,51 @@ std::optional<PdfPicture> RowsOf(std::string_view png) {
   return std::nullopt;
 }
 
+// A TIFF's page in the coding that it has there. Nothing where a PDF cannot show that.
+std::optional<PdfPicture> CodedPage(std::string_view tiff, int page) {
+  auto strips = ReadTiffStrips(tiff, page);
+  if (!strips) return std::nullopt;
+  PdfPicture picture;
+  picture.width = strips->width;
+  picture.height = strips->height;
+  picture.components = strips->samples;
+  if (strips->coding == TiffStrips::Coding::kJpeg) {
+    auto jpeg = JoinedJpeg(*strips);
+    if (!jpeg) return std::nullopt;
+    picture.coding = PdfPicture::Coding::kJpeg;
+    picture.bytes = std::move(*jpeg);
+    return picture;
+  }
+  // Each strip refers to the row above, which the first of another strip does not have.
+  if (strips->strips.size() != 1) return std::nullopt;
+  picture.coding = PdfPicture::Coding::kGroup4;
+  picture.bits = 1;
+  picture.inverted = strips->black_is_white;
+  picture.bytes = std::move(strips->strips.front());
+  return picture;
+}
+
+// What Leptonica writes into memory in that format; empty when it fails.
+std::string FileOf(const PixHandle& pix, l_int32 format) {
+  l_uint8* data = nullptr;
+  size_t size = 0;
+  const bool written = pix && pixWriteMem(&data, &size, pix.get(), format) == 0;
+  const std::unique_ptr<l_uint8, void (*)(void*)> owned(data, &lept_free);
+  return written ? std::string(reinterpret_cast<const char*>(data), size) : std::string();
+}
+
 Result<PdfPicture> Repacked(PixHandle pix) {
   if (pixGetSpp(pix.get()) == 4) pix.reset(pixAlphaBlendUniform(pix.get(), 0xffffff00));
   if (pix && pixGetColormap(pix.get()) != nullptr) {
     pix.reset(pixRemoveColormap(pix.get(), REMOVE_CMAP_BASED_ON_SRC));
   }
   if (pix && pixGetDepth(pix.get()) == 16) pix.reset(pixConvert16To8(pix.get(), L_MS_BYTE));
-  l_uint8* data = nullptr;
-  size_t size = 0;
-  const bool written = pix && pixWriteMemPng(&data, &size, pix.get(), 0.0F) == 0;
-  const std::unique_ptr<l_uint8, void (*)(void*)> owned(data, &lept_free);
-  auto rows = written ? RowsOf({reinterpret_cast<const char*>(data), size}) : std::nullopt;
+  auto rows = RowsOf(FileOf(pix, IFF_PNG));
   if (!rows) return Fail(ErrorCode::kUnsupported, "the picture's depth or palette is of a kind that is not packed");
+  if (pixGetDepth(pix.get()) == 1) {
+    auto fax = CodedPage(FileOf(pix, IFF_TIFF_G4), 1);
+    if (fax && fax->bytes.size() < rows->bytes.size()) return std::move(*fax);
+  }
   return std::move(*rows);
 }
 
@@ -92,6 +127,9 @@ Result<PdfPicture> PackForPdf(std::string_view bytes, int page) {
   if (*format == IFF_JFIF_JPEG) return WholeJpeg(bytes);
   if (*format == IFF_PNG) {
     if (auto rows = RowsOf(bytes)) return std::move(*rows);
+  }
+  if (*format == IFF_TIFF) {
+    if (auto coded = CodedPage(bytes, page)) return std::move(*coded);
   }
   return Decode(bytes, page).and_then(&Repacked);
 }

@@ -10,6 +10,7 @@
 // Tells qpdf that its old pointer type is not used here, as its headers ask for.
 #define POINTERHOLDER_TRANSITION 4
 #include <qpdf/Pipeline.hh>
+#include <qpdf/Pl_Flate.hh>
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFObjectHandle.hh>
 #include <qpdf/QPDFPageDocumentHelper.hh>
@@ -21,6 +22,7 @@
 #include <exception>
 #include <map>
 #include <memory>
+#include <optional>
 #include <utility>
 
 namespace benchleaf {
@@ -43,9 +45,22 @@ class IntoString : public Pipeline {
   std::string& out_;
 };
 
+// A stream of text of ours, deflated.
+QPDFObjectHandle TextStream(QPDF& pdf, const std::string& text) {
+  std::string packed;
+  IntoString collected(packed);
+  Pl_Flate deflate("text", &collected, Pl_Flate::a_deflate);
+  deflate.write(reinterpret_cast<unsigned char const*>(text.data()), text.size());
+  deflate.finish();
+  QPDFObjectHandle stream = QPDFObjectHandle::newStream(&pdf);
+  stream.replaceStreamData(packed, QPDFObjectHandle::newName("/FlateDecode"), QPDFObjectHandle::newNull());
+  return stream;
+}
+
 // Names the file and page of what the libraries throw.
 Error Thrown(const PageToCopy& page, const std::exception& thrown) {
-  return {ErrorCode::kDamaged, std::string("the page cannot be copied: ") + thrown.what(), page.name, page.page};
+  return {ErrorCode::kDamaged, std::string("the page cannot be copied, its file is damaged: ") + thrown.what(),
+          page.name, page.page};
 }
 
 tl::unexpected<Error> NoSuchPage(int last) {
@@ -78,19 +93,34 @@ PageLayout LayoutOf(QPDFPageObjectHelper& page) {
   return layout;
 }
 
-class Copying {
- public:
-  explicit Copying(const std::vector<PageToCopy>& pages) : pages_(pages) {}
+}  // namespace
 
-  Result<SearchableCopy> Make() {
+class SearchableCopier::Impl {
+ public:
+  explicit Impl(std::vector<PageToCopy> pages) : pages_(std::move(pages)) {}
+
+  void CopyPages(std::size_t count) {
+    if (failure_) return;
     try {
-      if (IsOneWholePdf()) {
-        LayOnWhole();
-      } else {
-        out_.emptyPDF();
-        for (const PageToCopy& page : pages_) Append(page);
+      if (next_ == 0) Begin();
+      for (count = std::min(count, pages_.size()); next_ < count; ++next_) {
+        if (whole_) {
+          LayOnWhole(pages_[next_]);
+        } else {
+          Append(pages_[next_]);
+        }
       }
-      if (laid_.empty()) return tl::unexpected(copy_.left_out.front());
+    } catch (const std::exception& thrown) {
+      failure_ = Thrown(pages_.front(), thrown);
+    }
+  }
+
+  Result<SearchableCopy> Finish() {
+    if (pages_.empty()) return Fail(ErrorCode::kEmpty, "there is no page to copy");
+    CopyPages(pages_.size());
+    if (failure_) return tl::unexpected(*failure_);
+    if (laid_.empty()) return tl::unexpected(copy_.left_out.front());
+    try {
       AddFonts();
       Write();
     } catch (const std::exception& thrown) {
@@ -106,35 +136,41 @@ class Copying {
     return bytes && !CountPictures(bytes->view());
   }
 
-  QPDF& Opened(const PageToCopy& page) {
-    std::unique_ptr<QPDF>& pdf = sources_[page.path];
-    if (!pdf) {
-      pdf = std::make_unique<QPDF>();
-      pdf->setSuppressWarnings(true);
+  // Nothing for a file that cannot be opened; it is tried once.
+  QPDF* Opened(const PageToCopy& page) {
+    const auto [source, is_new] = sources_.try_emplace(page.path);
+    if (!is_new) return source->second.get();
+    auto pdf = std::make_unique<QPDF>();
+    pdf->setSuppressWarnings(true);
+    try {
       pdf->processFile(page.path.c_str());
+      source->second = std::move(pdf);
+    } catch (const std::exception&) {
+      return nullptr;  // the caller says so
     }
-    return *pdf;
+    return source->second.get();
   }
 
-  bool IsOneWholePdf() {
+  void Begin() {
     const bool one_file =
         std::all_of(pages_.begin(), pages_.end(), [&](const PageToCopy& p) { return p.path == pages_.front().path; });
-    if (!one_file || !IsPdf(pages_.front())) return false;
+    whole_ = one_file && IsPdf(pages_.front());
+    if (!whole_) {
+      out_.emptyPDF();
+      return;
+    }
     out_.setSuppressWarnings(true);
     out_.processFile(pages_.front().path.c_str());
-    return true;
+    all_ = QPDFPageDocumentHelper(out_).getAllPages();
   }
 
-  // The pages of the document itself: what is not copied stays in it without words.
-  void LayOnWhole() {
-    std::vector<QPDFPageObjectHelper> all = QPDFPageDocumentHelper(out_).getAllPages();
-    for (const PageToCopy& page : pages_) {
-      if (page.page < 1 || static_cast<std::size_t>(page.page) > all.size()) {
-        copy_.left_out.push_back({ErrorCode::kMissing, "there is no such page", page.name, page.page});
-        continue;
-      }
-      Lay(page, all[static_cast<std::size_t>(page.page) - 1]);
+  // A page of the document itself: what is not copied stays in it without words.
+  void LayOnWhole(const PageToCopy& page) {
+    if (page.page < 1 || static_cast<std::size_t>(page.page) > all_.size()) {
+      copy_.left_out.push_back({ErrorCode::kMissing, "there is no such page", page.name, page.page});
+      return;
     }
+    Lay(page, all_[static_cast<std::size_t>(page.page) - 1]);
   }
 
   void Append(const PageToCopy& page) {
@@ -156,8 +192,12 @@ class Copying {
   }
 
   Result<QPDFPageObjectHelper> FromPdf(const PageToCopy& page) {
-    QPDF& source = Opened(page);
-    std::vector<QPDFPageObjectHelper> all = QPDFPageDocumentHelper(source).getAllPages();
+    QPDF* const source = Opened(page);
+    if (source == nullptr) {
+      return Fail(ErrorCode::kDamaged,
+                  "the scan cannot be opened: it is damaged, or another since it was indexed; index the library again");
+    }
+    std::vector<QPDFPageObjectHelper> all = QPDFPageDocumentHelper(*source).getAllPages();
     if (page.page < 1 || static_cast<std::size_t>(page.page) > all.size()) {
       return NoSuchPage(static_cast<int>(all.size()));
     }
@@ -185,15 +225,8 @@ class Copying {
 
     QPDFObjectHandle image = QPDFObjectHandle::newStream(&out_);
     image.replaceDict(QPDFObjectHandle::parse(ImageDictionary(*picture)));
-    const bool jpeg = picture->coding == PdfPicture::Coding::kJpeg;
-    QPDFObjectHandle parameters = QPDFObjectHandle::newNull();
-    if (!jpeg) {
-      parameters = QPDFObjectHandle::parse("<< /Predictor 15 /Colors " + std::to_string(picture->components) +
-                                           " /BitsPerComponent " + std::to_string(picture->bits) + " /Columns " +
-                                           std::to_string(picture->width) + " >>");
-    }
-    image.replaceStreamData(picture->bytes, QPDFObjectHandle::newName(jpeg ? "/DCTDecode" : "/FlateDecode"),
-                            parameters);
+    image.replaceStreamData(picture->bytes, QPDFObjectHandle::newName(FilterOf(*picture)),
+                            QPDFObjectHandle::parse(FilterParameters(*picture)));
     QPDFObjectHandle made = QPDFObjectHandle::parse("<< /Type /Page /MediaBox [0 0 " + width + " " + height + "] >>");
     QPDFObjectHandle resources = QPDFObjectHandle::parse("<< /XObject << >> >>");
     resources.getKey("/XObject").replaceKey("/Scan", image);
@@ -210,8 +243,39 @@ class Copying {
     std::string dictionary = "<< /Type /XObject /Subtype /Image /Width " + std::to_string(picture.width) + " /Height " +
                              std::to_string(picture.height) + " /ColorSpace " + space + " /BitsPerComponent " +
                              std::to_string(picture.bits);
-    if (picture.inverted) dictionary += " /Decode [1 0 1 0 1 0 1 0]";
+    if (picture.inverted) {
+      dictionary += " /Decode [";
+      for (int i = 0; i < picture.components; ++i) dictionary += "1 0 ";
+      dictionary += ']';
+    }
     return dictionary + " >>";
+  }
+
+  static std::string FilterOf(const PdfPicture& picture) {
+    switch (picture.coding) {
+      case PdfPicture::Coding::kJpeg:
+        return "/DCTDecode";
+      case PdfPicture::Coding::kGroup4:
+        return "/CCITTFaxDecode";
+      case PdfPicture::Coding::kPng:
+        break;
+    }
+    return "/FlateDecode";
+  }
+
+  // ISO 32000-1, 7.4.4.3 and 7.4.6.
+  static std::string FilterParameters(const PdfPicture& picture) {
+    const std::string columns = " /Columns " + std::to_string(picture.width);
+    switch (picture.coding) {
+      case PdfPicture::Coding::kJpeg:
+        return "null";
+      case PdfPicture::Coding::kGroup4:
+        return "<< /K -1" + columns + " /Rows " + std::to_string(picture.height) + " >>";
+      case PdfPicture::Coding::kPng:
+        break;
+    }
+    return "<< /Predictor 15 /Colors " + std::to_string(picture.components) + " /BitsPerComponent " +
+           std::to_string(picture.bits) + columns + " >>";
   }
 
   // The words come before the page's own content, whose unbalanced states could not be told of; text that is not drawn
@@ -219,8 +283,7 @@ class Copying {
   void Lay(const PageToCopy& page, QPDFPageObjectHelper& onto) {
     const PageLayout layout = LayoutOf(onto);
     if (!page.words.empty() && layout.width > 0 && layout.height > 0) {
-      onto.addPageContents(QPDFObjectHandle::newStream(&out_, LayWords(page.words, layout, kFontPrefix, characters_)),
-                           true);
+      onto.addPageContents(TextStream(out_, LayWords(page.words, layout, kFontPrefix, characters_)), true);
     }
     laid_.push_back(onto);
   }
@@ -238,7 +301,7 @@ class Copying {
       widths.appendItem(QPDFObjectHandle::newInteger(LaidCharacters::kWidth));
     }
     font.replaceKey("/Widths", widths);
-    font.replaceKey("/ToUnicode", QPDFObjectHandle::newStream(&out_, characters_.ToUnicode(number)));
+    font.replaceKey("/ToUnicode", TextStream(out_, characters_.ToUnicode(number)));
     return out_.makeIndirectObject(font);
   }
 
@@ -272,7 +335,11 @@ class Copying {
     writer.write();
   }
 
-  const std::vector<PageToCopy>& pages_;
+  const std::vector<PageToCopy> pages_;
+  std::size_t next_ = 0;  // of pages_
+  std::optional<Error> failure_;
+  bool whole_ = false;                                              // the copy is one PDF, words laid on its own pages
+  std::vector<QPDFPageObjectHelper> all_;                           // those
   std::map<std::filesystem::path, std::unique_ptr<QPDF>> sources_;  // needed until the copy is written
   QPDF out_;
   std::vector<QPDFPageObjectHelper> laid_;
@@ -280,11 +347,11 @@ class Copying {
   SearchableCopy copy_;
 };
 
-}  // namespace
+SearchableCopier::SearchableCopier(std::vector<PageToCopy> pages) : impl_(std::make_unique<Impl>(std::move(pages))) {}
+SearchableCopier::~SearchableCopier() = default;
 
-Result<SearchableCopy> MakeSearchableCopy(const std::vector<PageToCopy>& pages) {
-  if (pages.empty()) return Fail(ErrorCode::kEmpty, "there is no page to copy");
-  return Copying(pages).Make();
-}
+void SearchableCopier::CopyPages(std::size_t count) { impl_->CopyPages(count); }
+
+Result<SearchableCopy> SearchableCopier::Finish() { return impl_->Finish(); }
 
 }  // namespace benchleaf

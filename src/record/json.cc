@@ -23,9 +23,28 @@ std::string Written(double value) {
   return text == "-0" ? "0" : text;
 }
 
+// A string literal. What a terminal would obey is escaped: JSON asks that of the controls below U+0020 only, but U+007F
+// to U+009F are controls too (ISO/IEC 6429).
 std::string Written(const std::string& text) {
   using nlohmann::json;
-  return json(text).dump(-1, ' ', false, json::error_handler_t::replace);
+  std::string plain = json(text).dump(-1, ' ', false, json::error_handler_t::replace);
+  if (plain.find_first_of("\x7F\xC2") == std::string::npos) return plain;
+  constexpr std::string_view kDigits = "0123456789abcdef";
+  std::string escaped;
+  for (std::size_t i = 0; i < plain.size(); ++i) {
+    const auto next = i + 1 < plain.size() ? static_cast<unsigned char>(plain[i + 1]) : 0U;
+    const bool two_bytes = plain[i] == '\xC2' && next >= 0x80 && next < 0xA0;
+    if (!two_bytes && plain[i] != '\x7F') {
+      escaped += plain[i];
+      continue;
+    }
+    const unsigned code = two_bytes ? next : 0x7FU;
+    escaped += "\\u00";
+    escaped += kDigits[code >> 4U];
+    escaped += kDigits[code & 15U];
+    if (two_bytes) ++i;
+  }
+  return escaped;
 }
 
 }  // namespace

@@ -144,7 +144,7 @@ Result<Job> DecodeJob(std::string_view body) {
   job.view.part.width = TakeSize(fields, kMaxViewedPage);
   job.view.part.height = TakeSize(fields, kMaxViewedPage);
   job.view.longest_side_px = TakeSize(fields, kMaxViewSide);
-  if (!fields.Finished() || operation > 4 || mode > 1 || page > static_cast<std::uint32_t>(kMaxPagesPerFile) ||
+  if (!fields.Finished() || operation > 5 || mode > 1 || page > static_cast<std::uint32_t>(kMaxPagesPerFile) ||
       job.orientation % 90 != 0) {
     return NotUnderstood("a job");
   }

@@ -5,11 +5,11 @@
 //
 //   greeting  text "benchleaf worker", number kProtocolVersion
 //   job       number, byte operation (0 count pages, 1 read a page, 2 view a page, 3 picture a page, 4 a piece of
-//             a searchable copy), byte mode (0 full, 1 plain), number page (of a copy: the piece, from 1), numbers of
-//             the picture (orientation, side), text path, text name, numbers of the view (part: x, y, width, height;
-//             longest side)
+//             a searchable copy, 5 its pages up to one), byte mode (0 full, 1 plain), number page (of a copy: the
+//             piece, or the page of its plan; from 1), numbers of the picture (orientation, side), text path, text
+//             name, numbers of the view (part: x, y, width, height; longest side)
 //   answer    number of the job, byte outcome, then
-//               0  number of pages
+//               0  number of pages; of a copy, of those that were taken
 //               1  text: the reading as EncodeReading gives it
 //               2  text code, text message: the job failed
 //               3  text code, text message: the worker is unfit for any job
@@ -40,7 +40,7 @@
 
 namespace benchleaf {
 
-inline constexpr std::uint32_t kProtocolVersion = 3;
+inline constexpr std::uint32_t kProtocolVersion = 4;
 inline constexpr std::size_t kMaxJobBytes = 64U << 10U;
 inline constexpr std::size_t kMaxAnswerBytes = 64U << 20U;  // a fold-out of ten thousand words takes about 2 MiB
 // A fold-out crowded with lettering has some ten thousand words. The parent searches them, in a time that grows faster
@@ -50,13 +50,14 @@ inline constexpr int kMaxPagesPerFile = 20000;
 inline constexpr int kMaxViewSide = 4096;       // px; 4096 x 4096 x 3 bytes fit into an answer
 inline constexpr int kMaxViewedPage = 1 << 20;  // px a side of the page that a view is cut from
 
-enum class Operation : std::uint8_t { kCountPages, kReadPage, kViewPage, kPicturePage, kCopyPiece };
+enum class Operation : std::uint8_t { kCountPages, kReadPage, kViewPage, kPicturePage, kCopyPiece, kCopyPages };
 
 struct Job {
   std::uint32_t number = 0;
   Operation operation = Operation::kCountPages;
   ReadingMode mode = ReadingMode::kFull;  // matters for kReadPage only
-  int page = 0;                           // counts from 1; 0 for kCountPages; the piece's number for kCopyPiece
+  int page = 0;                           // counts from 1; 0 for kCountPages; of the plan for kCopyPages; the piece's
+                                          // number for kCopyPiece
   int orientation = 0;                    // of the picture: degrees clockwise that make the scan upright
   int side = 0;                           // px, of the picture's longer side at most; 0 for other operations
   std::string path;                       // where the file lies

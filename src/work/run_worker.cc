@@ -60,8 +60,10 @@ class JobDoer {
         return Read(job);
       case Operation::kViewPage:
         return View(job);
+      case Operation::kCopyPages:
+        return CopyPages(job);
       case Operation::kCopyPiece:
-        return Copy(job);
+        return CopiedPiece(job);
       case Operation::kPicturePage:
         break;
     }
@@ -148,12 +150,20 @@ class JobDoer {
     return std::move(*files);
   }
 
-  AnyOutcome Copy(const Job& job) {
-    if (copied_plan_ != job.path) {
-      if (Result<void> made = MakeCopy(job.path); !made) {
-        return std::move(made.error());
-      }
-      copied_plan_ = job.path;
+  AnyOutcome CopyPages(const Job& job) {
+    if (Result<void> begun = BeginCopy(job.path); !begun) {
+      return std::move(begun.error());
+    }
+    if (copier_) {
+      copier_->CopyPages(static_cast<std::size_t>(job.page));
+    }
+    return PageCount{job.page};
+  }
+
+  AnyOutcome CopiedPiece(const Job& job) {
+    Result<void> made = BeginCopy(job.path).and_then([&] { return FinishCopy(); });
+    if (!made) {
+      return std::move(made.error());
     }
     const std::size_t from = kCopyPieceBytes * (static_cast<std::size_t>(job.page) - 1);
     const std::size_t pieces = (copy_.pdf.size() + kCopyPieceBytes - 1) / kCopyPieceBytes;
@@ -163,16 +173,29 @@ class JobDoer {
     return CopyPiece{copy_.pdf.substr(from, kCopyPieceBytes), static_cast<int>(pieces), copy_digest_, copy_.left_out};
   }
 
-  Result<void> MakeCopy(const std::string& plan_file) {
+  Result<void> BeginCopy(const std::string& plan_file) {
+    if (copied_plan_ == plan_file) {
+      return {};
+    }
     std::ifstream stream(plan_file, std::ios::binary);
     std::ostringstream bytes;
     bytes << stream.rdbuf();
-    const auto plan = DecodeCopyPlan(bytes.view());
+    auto plan = DecodeCopyPlan(bytes.view());
     if (!plan) {
       return tl::unexpected(plan.error());
     }
-    auto copy = MakeSearchableCopy(*plan);
+    copier_ = std::make_unique<SearchableCopier>(std::move(*plan));
+    copied_plan_ = plan_file;
+    return {};
+  }
+
+  Result<void> FinishCopy() {
+    if (!copier_) {
+      return {};
+    }
+    auto copy = std::exchange(copier_, nullptr)->Finish();
     if (!copy) {
+      copied_plan_.clear();
       return tl::unexpected(copy.error());
     }
     copy_ = std::move(*copy);
@@ -199,11 +222,12 @@ class JobDoer {
   std::filesystem::path config_;
   std::unique_ptr<PageReader> reader_;  // made for the first page: counting needs none
   std::unique_ptr<PageSource> source_;
-  std::string path_;     // of `source_`
-  ColorImage viewed_;    // the page of `source_` that was viewed last: its parts are asked for next
-  int viewed_page_ = 0;  // 0: none
-  SearchableCopy copy_;
-  std::string copied_plan_;  // what `copy_` was made from
+  std::string path_;         // of `source_`
+  ColorImage viewed_;        // the page of `source_` that was viewed last: its parts are asked for next
+  int viewed_page_ = 0;      // 0: none
+  std::string copied_plan_;  // what a copy is made from
+  std::unique_ptr<SearchableCopier> copier_;  // while it is being made
+  SearchableCopy copy_;                       // once it is
   std::string copy_digest_;
 };
 

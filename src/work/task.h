@@ -27,9 +27,8 @@ struct Task {
   ViewedPart view = {};  // matters for kViewPage only
 };
 
-// A count for kCountPages, a reading for kReadPage, a view for kViewPage, files for kPicturePage, a piece for
-// kCopyPiece, or an error that
-// names the task's file and page.
+// A count for kCountPages and kCopyPages, a reading for kReadPage, a view for kViewPage, files for kPicturePage, a
+// piece for kCopyPiece, or an error that names the task's file and page.
 using TaskValue = std::variant<PageCount, PageReading, PageView, binder::PageFiles, CopyPiece, Error>;
 
 struct TaskOutcome {

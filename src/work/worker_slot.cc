@@ -106,7 +106,8 @@ Result<std::optional<TaskOutcome>> WorkerSlot::TakeAnswer(Answer answer) {
     }
     return Finish(TaskError(error->code, std::move(error->message)));
   }
-  if (auto* count = std::get_if<PageCount>(&answer.outcome); count && task_->operation == Operation::kCountPages) {
+  if (auto* count = std::get_if<PageCount>(&answer.outcome);
+      count && (task_->operation == Operation::kCountPages || task_->operation == Operation::kCopyPages)) {
     return Finish(*count);
   }
   if (auto* reading = std::get_if<PageReading>(&answer.outcome); reading && task_->operation == Operation::kReadPage) {

@@ -66,12 +66,12 @@ void WriteSmall(const fs::path& out, const fs::path& config, const Tables& table
   ManualRecord no_drawing = SampleManual("BRACKENFORD T7", "t7.png");
   no_drawing.pages.erase(no_drawing.pages.begin());
   no_drawing.links.clear();
-  for (const ManualRecord& manual : {SampleManual(), HostileManual(), no_drawing}) {
+  for (const ManualRecord& manual : {SampleManual(), HostileManual(), no_drawing, ItemsManual()}) {
     const Book book = BookOf(++number, manual, tables);
     std::vector<PagePicture> pictures;
     for (std::size_t i = 0; i < book.pages.size(); ++i) {
       const PageFiles files = Need(PicturePage(Drawn(book.pages[i]), 0, 1650));
-      Need(writer->AddPicture(book, i, files));
+      Need(writer->AddPicture(book, i, "", files));
       pictures.push_back(files.size);
     }
     Need(writer->AddSet(book, pictures));

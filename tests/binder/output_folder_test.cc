@@ -1,5 +1,7 @@
 #include "binder/output_folder.h"
 
+#include "binder/unfinished_folder.h"
+
 #include <gmock/gmock.h>
 #include <signal.h>
 #include <sys/resource.h>
@@ -93,6 +95,63 @@ TEST_F(OutputFolderTest, NothingStaysOfAFolderThatIsGivenUp) {
     EXPECT_FALSE(fs::exists(out_));
   }
   EXPECT_EQ(Count(), 0U);
+}
+
+TEST_F(OutputFolderTest, WhatAKilledRunLeftIsRemovedByTheNext) {
+  ASSERT_TRUE(WriteOne("first"));
+  const pid_t child = fork();
+  if (child == 0) {
+    const auto folder = OutputFolder::Begin(out_);
+    if (!folder || !(*folder)->Write("sets/one/index.html", "half")) _exit(1);
+    kill(getpid(), SIGKILL);
+  }
+  int status = 0;
+  waitpid(child, &status, 0);
+  ASSERT_TRUE(WIFSIGNALED(status));
+  ASSERT_TRUE(fs::exists(PartOf(out_, child))) << "nobody was there to remove it";
+  EXPECT_EQ(Index(), "first");
+  ASSERT_TRUE(WriteOne("second"));
+  EXPECT_EQ(Index(), "second");
+  EXPECT_EQ(Count(), 1U);
+}
+
+TEST_F(OutputFolderTest, AnOldBinderHalfRemovedIsRemovedByTheNextRun) {
+  // As a run leaves it that is killed just behind the exchange.
+  fs::create_directories(PartOf(out_, 77) / "sets" / "one");
+  MarkUnfinished(PartOf(out_, 77));
+  ASSERT_TRUE(WriteOne("text"));
+  EXPECT_EQ(Count(), 1U);
+  EXPECT_FALSE(fs::exists(out_ / kUnfinished));
+}
+
+TEST_F(OutputFolderTest, ARunThatLivesAndFoldersOfOthersAreLeftAlone) {
+  const auto living = OutputFolder::Begin(out_);
+  ASSERT_TRUE(living);
+  ASSERT_TRUE((*living)->Write("index.html", "of the run that lives"));
+  // Someone's folder with such a name, a binder of that name, what another binder left, a file, and a link.
+  const fs::path someones = PartOf(out_, 1);
+  fs::create_directories(someones / "letters");
+  const fs::path binder = PartOf(out_, 2);
+  fs::create_directories(binder);
+  std::ofstream(binder / "benchleaf-binder.txt") << "A binder written by benchleaf.\n";
+  const fs::path of_another = PartOf(folder_ / "binder2", 3);
+  const fs::path named_otherwise = folder_ / "binder.4a.part";
+  for (const fs::path& folder : {of_another, named_otherwise}) {
+    fs::create_directories(folder);
+    MarkUnfinished(folder);
+  }
+  std::ofstream(PartOf(out_, 5)) << "a file";
+  fs::create_directory_symlink(of_another, PartOf(out_, 6));
+
+  RemoveDeadBeside(out_);
+  EXPECT_TRUE(fs::exists(someones / "letters"));
+  EXPECT_TRUE(fs::exists(binder / "benchleaf-binder.txt"));
+  EXPECT_TRUE(fs::exists(of_another));
+  EXPECT_TRUE(fs::exists(named_otherwise));
+  EXPECT_TRUE(fs::exists(PartOf(out_, 5)));
+  EXPECT_TRUE(fs::is_symlink(PartOf(out_, 6)));
+  ASSERT_TRUE((*living)->TakePlace());
+  EXPECT_EQ(Index(), "of the run that lives");
 }
 
 TEST_F(OutputFolderTest, AFullDiskLeavesTheOldBinderAndNoHalfOne) {

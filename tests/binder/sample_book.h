@@ -83,6 +83,41 @@ inline ManualRecord HostileManual() {
   return manual;
 }
 
+// A list by item numbers and a drawing of the cabinet that calls them out: items 1 to 12 listed, all but 5 drawn.
+inline ManualRecord ItemsManual() {
+  ManualRecord manual;
+  manual.set = "HARTFELL K-40";
+  manual.maker = "HARTFELL";
+  manual.model = "K-40";
+  manual.manual = "cabinet";
+  manual.title = "Cabinet and chassis parts, invented";
+  manual.files = {{"cabinet.png", std::string(64, 'b'), 1, 1, 2, std::nullopt}};
+  PageRecord drawing = SheetOf("cabinet.png", 1, PageKind::kPartsLocator);
+  PageRecord list = SheetOf("cabinet.png", 2, PageKind::kPartsList);
+  const std::vector<std::string> names = {"KNOB, tuning", "KNOB, volume",   "ESCUTCHEON",      "DIAL GLASS",
+                                          "POINTER",      "GRILLE CLOTH",   "CABINET, walnut", "BACK, fibre board",
+                                          "CHASSIS BOLT", "RUBBER GROMMET", "LINE CORD",       "SPEAKER, 8 inch"};
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    const std::string number = std::to_string(i + 1);
+    Entry entry = ListedPart("", names[i], 0.2 + 0.03 * static_cast<double>(i));
+    entry.value = "";
+    entry.item = number;
+    entry.part_number = "40-" + std::to_string(110 + i);
+    list.entries.push_back(entry);
+    if (number == "5") continue;
+    drawing.sightings.push_back(SeenAt(TermKind::kItem, number, 0.1 + 0.07 * static_cast<double>(i % 6),
+                                       0.2 + 0.3 * static_cast<double>(i / 6)));
+    manual.links.push_back({.entry_page = 1,
+                            .entry = i,
+                            .seen_page = 0,
+                            .sighting = drawing.sightings.size() - 1,
+                            .confidence = 0.8,
+                            .reason = "only candidate"});
+  }
+  manual.pages = {drawing, list};
+  return manual;
+}
+
 inline Book SampleBook() { return MakeBook(1, {SampleManual()}, {}, {}); }
 
 }  // namespace benchleaf::binder

@@ -42,6 +42,17 @@ TEST(Progress, OnATerminalRewritesOneLineWithRateAndTimeLeft) {
   EXPECT_EQ(watched.out.str(), "");
 }
 
+TEST(Pace, CountsWhatIsToBeDone) {
+  auto now = std::chrono::steady_clock::time_point(seconds(1000));
+  Pace pace([&] { return now; }, "picture");
+  pace.Start(12);
+  pace.LeaveOut();
+  pace.LeaveOut();
+  now += seconds(8);
+  for (int i = 0; i < 4; ++i) pace.PageDone(i == 0);
+  EXPECT_EQ(pace.ToString(), "4 of 10 pictures, 1 not read, 0.5 pictures/s, 12 s left");
+}
+
 TEST(Progress, RewritesNoFasterThanAnEyeCanFollow) {
   Watched watched(true);
   watched.progress.Found(1, 1, 1000, 0);

@@ -13,8 +13,9 @@ using testing::Not;
 
 namespace fs = std::filesystem;
 
-const std::vector<std::string> kCommands = {"index",   "find", "parts",   "tube",   "lineup",     "gaps",   "stock",
-                                            "replace", "sets", "picture", "binder", "searchable", "export", "merge"};
+const std::vector<std::string> kCommands = {"index", "find",    "parts", "tube",      "lineup", "gaps",
+                                            "stock", "replace", "sets",  "picture",   "binder", "searchable",
+                                            "files", "export",  "merge", "completion"};
 
 TEST(Run, HelpListsEveryCommandForPeople) {
   const RunResult result = RunProgram({"--help"});
@@ -41,12 +42,44 @@ TEST(Run, VersionNamesTheProgramAndTheLibrariesThatRun) {
   }
 }
 
+// The commands that the program's help lists: two columns, under a title of their own.
+std::vector<std::string> ListedCommands() {
+  std::istringstream help(RunProgram({"--help"}).out);
+  std::vector<std::string> commands;
+  bool listed = false;
+  for (std::string line; std::getline(help, line);) {
+    if (listed && line.empty()) break;
+    if (listed && line.starts_with("  ") && line.size() > 2 && line[2] != ' ') {
+      commands.push_back(line.substr(2, line.find(' ', 2) - 2));
+    }
+    listed = listed || line.starts_with("Subcommands:");
+  }
+  return commands;
+}
+
 TEST(Run, EveryCommandHasHelpWithAnExample) {
-  for (const std::string& command : kCommands) {
+  const std::vector<std::string> commands = ListedCommands();
+  EXPECT_THAT(commands, testing::UnorderedElementsAreArray(kCommands)) << "the commands that these tests know";
+  for (const std::string& command : commands) {
     const RunResult result = RunProgram({command, "--help"});
     EXPECT_EQ(result.code, ExitCode::kOk) << command;
-    EXPECT_THAT(result.out, AllOf(HasSubstr("Example:"), HasSubstr("\n  benchleaf " + command), HasSubstr("--db"),
-                                  HasSubstr("--json")))
+    EXPECT_THAT(result.out, AllOf(HasSubstr("Example:"), HasSubstr("\n  benchleaf " + command))) << command;
+  }
+}
+
+// What a command answers can be had as JSON, but for what is not an answer.
+TEST(Run, EveryCommandThatAnswersHasJson) {
+  for (const std::string& command : ListedCommands()) {
+    const bool answers = command != "completion" && command != "files";
+    const std::string help = RunProgram({command, "--help"}).out;
+    if (!answers) continue;
+    EXPECT_THAT(help, AllOf(HasSubstr("--json"), HasSubstr("--db"))) << command;
+  }
+}
+
+TEST(Run, EveryCommandThatTakesLongCanBeQuietOrTellOfEachPage) {
+  for (const std::string command : {"index", "picture", "binder", "searchable"}) {
+    EXPECT_THAT(RunProgram({command, "--help"}).out, AllOf(HasSubstr("-q,--quiet"), HasSubstr("-v,--verbose")))
         << command;
   }
 }

@@ -11,6 +11,7 @@ namespace {
 
 using testing::AllOf;
 using testing::HasSubstr;
+using testing::Not;
 
 namespace fs = std::filesystem;
 
@@ -49,6 +50,19 @@ TEST_F(SearchableCommand, NamesAScanThatIsNotInTheLibrary) {
                  state_folder_);
   EXPECT_EQ(result.code, ExitCode::kCannotRun);
   EXPECT_THAT(result.err, AllOf(HasSubstr("is not in the library folder"), HasSubstr("--library")));
+  EXPECT_THAT(result.err, Not(HasSubstr("1 page"))) << "nothing is promised before that";
+}
+
+TEST_F(SearchableCommand, TellsAsMuchAsIsWanted) {
+  const std::vector<std::string> command = {"searchable", "BRACKENFORD", "-o", Target("t7.pdf"), "--force"};
+  const auto with = [&](const char* option) {
+    std::vector<std::string> arguments = command;
+    arguments.emplace_back(option);
+    return Ask(arguments).err;
+  };
+  EXPECT_EQ(with("--quiet"), "");
+  EXPECT_THAT(with("--verbose"), HasSubstr("benchleaf: t7.png, page 1\n"));
+  EXPECT_THAT(Ask(command).err, AllOf(HasSubstr("1 page, 4 words"), Not(HasSubstr("t7.png"))));
 }
 
 TEST_F(SearchableCommand, RefusesWhatItCannotWrite) {

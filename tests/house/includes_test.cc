@@ -58,10 +58,11 @@ struct Library {
   std::string_view folder;   // the only one that includes them
 };
 
-constexpr std::array<Library, 14> kLibraries = {{
+constexpr std::array<Library, 15> kLibraries = {{
     {"tl/", "core"},
     {"nettle/", "library"},
     {"leptonica/", "pixels"},
+    {"tiffio.h", "pixels"},
     {"pango/", "labels"},
     {"poppler-", "raster"},
     {"qpdf/", "raster"},

@@ -44,9 +44,10 @@ TEST(PackForPdf, TellsTheDepthOfWhatItPacks) {
     int components;
     int bits;
   };
-  for (const Case& c : {Case{"a fax", 1, IFF_TIFF_G4, 1, 1}, Case{"grey rows of a PNG", 8, IFF_PNG, 1, 8},
-                        Case{"colours", 32, IFF_PNG, 3, 8}, Case{"colours of a TIFF", 32, IFF_TIFF_LZW, 3, 8},
-                        Case{"sixteen bits a sample", 16, IFF_TIFF, 1, 8}}) {
+  for (const Case& c :
+       {Case{"black and white rows of a PNG", 1, IFF_PNG, 1, 1}, Case{"grey rows of a PNG", 8, IFF_PNG, 1, 8},
+        Case{"colours", 32, IFF_PNG, 3, 8}, Case{"colours of a TIFF", 32, IFF_TIFF_LZW, 3, 8},
+        Case{"sixteen bits a sample", 16, IFF_TIFF, 1, 8}}) {
     const auto packed = PackForPdf(FileOf(Made(c.depth).get(), c.format), 1);
     ASSERT_TRUE(packed) << c.why << ": " << packed.error().ToString();
     EXPECT_EQ(packed->coding, PdfPicture::Coding::kPng) << c.why;

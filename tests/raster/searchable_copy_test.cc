@@ -1,5 +1,6 @@
 #include "benchleaf/raster/searchable_copy.h"
 
+#include "pixels/made_tiff.h"
 #include "raster/sample_files.h"
 
 #include "benchleaf/pixels/image_file.h"
@@ -17,6 +18,10 @@ namespace {
 
 using testing::HasSubstr;
 using testing::Not;
+
+Result<SearchableCopy> MakeSearchableCopy(const std::vector<PageToCopy>& pages) {
+  return SearchableCopier(pages).Finish();
+}
 
 // A word of that box, lying upright on the page as scanned.
 LaidWord Lying(const std::string& text, const FractionBox& box) {
@@ -171,18 +176,57 @@ TEST(SearchableCopy, PicturesBecomePagesAndJpegStaysAsItIs) {
   EXPECT_EQ(PageOf(path, 2), PageOf(png));
 }
 
+TEST(SearchableCopy, PagesOfATiffKeepTheirCoding) {
+  const SampleFolder folder;
+  const MadeTiffPage fax{.width = 600, .height = 400, .photometric = 0};
+  MadeTiffPage white = fax;
+  white.photometric = 1;
+  MadeTiffPage low_bit_first = fax;
+  low_bit_first.fill_order = 2;
+  MadeTiffPage in_strips = fax;
+  in_strips.rows = 32;
+  const MadeTiffPage jpeg{.width = 600, .height = 400, .rows = 48, .bits = 8, .compression = 7, .photometric = 1};
+  const std::vector<MadeTiffPage> pages = {fax, white, low_bit_first, in_strips, jpeg};
+  const std::string bytes = MadeTiff(pages);
+  const auto tiff = folder.Write("1.tif", bytes);
+  std::vector<PageToCopy> plan;
+  for (int i = 1; i <= static_cast<int>(pages.size()); ++i) {
+    plan.push_back({tiff, "1.tif", i, 200, {Lying("V" + std::to_string(i), {0.1, 0.1, 0.2, 0.05})}});
+  }
+  const auto copy = MakeSearchableCopy(plan);
+  ASSERT_TRUE(copy) << copy.error().ToString();
+  EXPECT_THAT(copy->left_out, testing::IsEmpty());
+  EXPECT_NE(copy->pdf.find("/CCITTFaxDecode"), std::string::npos);
+  EXPECT_NE(copy->pdf.find("/DCTDecode"), std::string::npos);
+  const auto path = folder.Write("copy.pdf", copy->pdf);
+  for (int i = 1; i <= static_cast<int>(pages.size()); ++i) {
+    const auto words = WordsIn(*copy, i);
+    ASSERT_EQ(words.size(), 1U) << i;
+    EXPECT_EQ(words.front().text, "V" + std::to_string(i));
+    EXPECT_EQ(PageOf(path, i), PageOf(tiff, i)) << "pixel by pixel, page " << i;
+  }
+  // What PDF itself takes for five pages and two fonts.
+  constexpr std::size_t kFrame = 12000;
+  EXPECT_LT(copy->pdf.size(), bytes.size() + kFrame);
+}
+
 TEST(SearchableCopy, JoinsVolumesAndLeavesOutWhatCannotBeCopied) {
   const SampleFolder folder;
   const auto pdf = folder.Write("1.pdf", OnePagePdf(""));
   const auto broken = folder.Write("2.png", "no picture, but longer than twelve bytes");
   const auto copy = MakeSearchableCopy({{pdf, "1.pdf", 1, 0, {Lying("C1", {0.1, 0.1, 0.1, 0.02})}},
                                         {broken, "2.png", 1, 0, {}},
+                                        {broken, "2.png", 2, 0, {}},
                                         {folder.path() / "gone.pdf", "gone.pdf", 3, 0, {}}});
   ASSERT_TRUE(copy) << copy.error().ToString();
-  ASSERT_EQ(copy->left_out.size(), 2U);
+  ASSERT_EQ(copy->left_out.size(), 3U);
   EXPECT_EQ(copy->left_out[0].source, "2.png");
-  EXPECT_EQ(copy->left_out[1].source, "gone.pdf");
-  EXPECT_EQ(copy->left_out[1].page, 3);
+  EXPECT_EQ(copy->left_out[1].source, "2.png");
+  EXPECT_EQ(copy->left_out[2].source, "gone.pdf");
+  EXPECT_EQ(copy->left_out[2].page, 3);
+  EXPECT_THAT(copy->left_out[0].message, HasSubstr("index the library again"));
+  EXPECT_EQ(copy->left_out[1].message, copy->left_out[0].message);
+  EXPECT_THAT(copy->left_out[2].message, HasSubstr("is not there"));
   EXPECT_EQ(WordsIn(*copy).size(), 1U);
 }
 
@@ -191,6 +235,20 @@ TEST(SearchableCopy, TheSameScansGiveTheSameBytes) {
   const auto path = folder.Write("1.pdf", OnePagePdf(""));
   const std::vector<PageToCopy> pages = {{path, "1.pdf", 1, 0, {Lying("C1", {0.1, 0.1, 0.1, 0.02})}}};
   EXPECT_EQ(MakeSearchableCopy(pages)->pdf, MakeSearchableCopy(pages)->pdf);
+}
+
+TEST(SearchableCopy, IsTheSameMadePageByPage) {
+  const SampleFolder folder;
+  const auto pdf = folder.Write("1.pdf", OnePagePdf(""));
+  const auto tiff = folder.Write("2.tif", SampleTiff({NoisePicture(20, 30), NoisePicture(30, 20)}, 100));
+  const std::vector<PageToCopy> pages = {{pdf, "1.pdf", 1, 0, {Lying("C1", {0.1, 0.1, 0.1, 0.02})}},
+                                         {folder.path() / "gone.png", "gone.png", 1, 0, {}},
+                                         {tiff, "2.tif", 2, 0, {}},
+                                         {tiff, "2.tif", 1, 0, {}}};
+  SearchableCopier copier(pages);
+  // One after the other, one again, and more than there are.
+  for (const std::size_t count : {1U, 2U, 2U, 3U, 9U}) copier.CopyPages(count);
+  EXPECT_EQ(*copier.Finish(), *MakeSearchableCopy(pages));
 }
 
 TEST(SearchableCopy, OfNothingThatCanBeCopiedFails) {

@@ -44,6 +44,20 @@ TEST(JsonTest, WritesEveryKindOnOneLine) {
   for (const Case& c : cases) EXPECT_EQ(c.value.Dump(), c.written) << c.reason;
 }
 
+TEST(JsonTest, EscapesAllThatATerminalWouldObey) {
+  EXPECT_EQ(Json("\x1b[2J\x07").Dump(), "\"\\u001b[2J\\u0007\"");
+  EXPECT_EQ(Json("a\x7F\xC2\x9B"
+                 "31m\xC2\x80\xC2\x9F")
+                .Dump(),
+            "\"a\\u007f\\u009b31m\\u0080\\u009f\"");
+  EXPECT_EQ(Json("\xC2\xA0\xC2\xB5"
+                 "F\xC3\x9B")
+                .Dump(),
+            "\"\xC2\xA0\xC2\xB5"
+            "F\xC3\x9B\"")
+      << "no controls";
+}
+
 TEST(JsonTest, LargestDoubleFits) {
   EXPECT_EQ(Json(-std::numeric_limits<double>::max()).Dump().size(), 310U);  // 309 digits and the sign
 }

@@ -66,7 +66,7 @@ ProcessEnd RunProcess(const ProcessRun& run) {
     if (left <= 0 && !killed) {
       end.timed_out = true;
       killed = true;
-      ::kill(pid, SIGKILL);
+      ::kill(pid, run.kill_by);
     }
     std::array<pollfd, 2> waited = {{{out[0], POLLIN, 0}, {err[0], POLLIN, 0}}};
     ::poll(waited.data(), waited.size(), killed ? 1000 : static_cast<int>(left));

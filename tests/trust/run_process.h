@@ -4,6 +4,7 @@
 #define BENCHLEAF_TESTS_TRUST_RUN_PROCESS_H_
 
 #include <chrono>
+#include <csignal>
 #include <functional>
 #include <map>
 #include <string>
@@ -16,6 +17,7 @@ struct ProcessRun {
   std::map<std::string, std::string> environment = {};  // added to this process's
   std::function<bool()> prepare = {};  // in the new process, before the program; false: the run is given up (code 125)
   std::chrono::milliseconds kill_after = std::chrono::minutes(2);
+  int kill_by = SIGKILL;  // the signal, sent once
 };
 
 struct ProcessEnd {

@@ -259,5 +259,23 @@ TEST_F(Survival, ASecondWriterIsToldWhoWritesAndReadersGetTheOldStateMeanwhile) 
   EXPECT_EQ(first.code, 2) << first.err;
 }
 
+TEST_F(Survival, CtrlCSaysHowToGoOnAndTheSameCommandDoes) {
+  const fs::path database = Copy("interrupted");
+  library_.WriteScan("birch.pdf", "pages 2\nwords 1 C1 C77\nwords 2 C2\n");
+  library_.WriteScan("hazel.pdf", "pages 2\nwords 1 C1\non 2 any slow 20000\n");
+  const std::string command = "benchleaf index '" + library_.library().string() + "' --db '" + database.string() + "'";
+  const ProcessEnd end =
+      RunProcess({.arguments = {BENCHLEAF_SCRIPTED, "index", library_.library().string(), "--db", database.string(),
+                                "--config", (SourceFolder() / "config").string(), "--workers", "1"},
+                  .kill_after = std::chrono::seconds(4),
+                  .kill_by = SIGINT});
+  EXPECT_EQ(end.code, 130) << end.err;
+  EXPECT_THAT(end.err, testing::AllOf(HasSubstr("stopped; the manuals finished so far are in the index"),
+                                      HasSubstr("goes on with the rest: " + command)));
+  library_.WriteScan("hazel.pdf", "pages 2\nwords 1 C1\nwords 2 C2\n");
+  const ProcessEnd next = library_.Index(database);
+  EXPECT_THAT(next.err, HasSubstr("9 pages of 4 manuals of 4 sets"));
+}
+
 }  // namespace
 }  // namespace benchleaf

@@ -73,6 +73,21 @@ TEST(CopyManual, WritesTheCopyAndLeavesNothingElse) {
   EXPECT_EQ(page->layer.front().text, "C112");
 }
 
+TEST(CopyManual, TellsOfEachPageAsItIsTaken) {
+  const TemporaryFolder folder;
+  const fs::path scan = WriteScan(folder);
+  const std::atomic<bool> never{false};
+  std::vector<std::string> taken;
+  CopyOptions options{SourceFolder() / "config", PageWorker()};
+  options.taken = [&](const PageToCopy& page) { taken.push_back(page.name + ' ' + std::to_string(page.page)); };
+  const auto left_out =
+      CopyManual({{scan, "scan.png", 1, 100, {}}, {scan, "scan.png", 2, 100, {}}, {scan, "again.png", 1, 100, {}}},
+                 folder.path() / "copy.pdf", options, never);
+  ASSERT_TRUE(left_out) << left_out.error().ToString();
+  EXPECT_EQ(left_out->size(), 1U) << "the picture has one page";
+  EXPECT_EQ(taken, (std::vector<std::string>{"scan.png 1", "scan.png 2", "again.png 1"}));
+}
+
 TEST(CopyManual, ALongCopyComesInPieces) {
   const TemporaryFolder folder;
   ColorImage noise;

@@ -39,6 +39,7 @@ TEST(Protocol, JobsComeThroughWhole) {
       {0xffffffff, Operation::kReadPage, ReadingMode::kFull, kMaxPagesPerFile, 0, 0, "\xff\n\"", "\xff\n\""},
       {3, Operation::kPicturePage, ReadingMode::kFull, 2, 270, 2400, "/lib/a.tif", "a.tif"},
       {4, Operation::kCopyPiece, ReadingMode::kFull, 3, 0, 0, "/out/plan", "copy.pdf"},
+      {5, Operation::kCopyPages, ReadingMode::kFull, 3, 0, 0, "/out/plan", "copy.pdf"},
   };
   for (const Job& job : jobs) {
     const Result<Job> decoded = DecodeJob(EncodeJob(job));
@@ -81,7 +82,7 @@ TEST(Protocol, RefusesBodiesThatDoNotFit) {
       {"nothing", ""},
       {"a field too few", job.substr(0, job.size() - 1)},
       {"a byte too many", job + "x"},
-      {"no such operation", job.substr(0, 4) + "\x05" + job.substr(5)},
+      {"no such operation", job.substr(0, 4) + "\x06" + job.substr(5)},
       {"a view of no size", job.substr(0, 4) + "\x02" + job.substr(5)},
       {"a picture of no size", job.substr(0, 4) + "\x03" + job.substr(5)},
       {"a picture turned askew", job.substr(0, 10) + "\x2d" + job.substr(11)},

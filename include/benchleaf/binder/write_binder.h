@@ -12,6 +12,7 @@
 #include <cstddef>
 #include <filesystem>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -28,8 +29,12 @@ class BinderWriter {
   BinderWriter(const BinderWriter&) = delete;
   BinderWriter& operator=(const BinderWriter&) = delete;
 
-  // The two files of one page's picture. Fails with kIo.
-  Result<void> AddPicture(const Book& book, std::size_t page, const PageFiles& files);
+  // The two files of one page's picture, under their key (PictureKey). Fails with kIo.
+  Result<void> AddPicture(const Book& book, std::size_t page, const std::string& key, const PageFiles& files);
+
+  // Takes the picture over from the binder that is to be replaced, and gives its size; nothing where that has none with
+  // this key. Fails with kIo.
+  Result<std::optional<PagePicture>> KeepPicture(const Book& book, std::size_t page, const std::string& key);
 
   // The documents of one set; `pictures` are those of its pages. Fails with kIo.
   Result<void> AddSet(const Book& book, const std::vector<PagePicture>& pictures);

@@ -12,20 +12,22 @@ namespace benchleaf {
 
 struct PdfPicture {
   enum class Coding {
-    kJpeg,  // a JPEG file, as it is
-    kPng,   // deflated rows with PNG's predictors, as in a PNG file's IDAT chunks
+    kJpeg,    // a JPEG file
+    kGroup4,  // ITU-T T.6
+    kPng,     // deflated rows with PNG's predictors, as in a PNG file's IDAT chunks
   };
   Coding coding = Coding::kPng;
   int width = 0;          // px
   int height = 0;         // px
   int components = 1;     // 1 grey, 3 RGB, 4 CMYK
   int bits = 8;           // per component
-  bool inverted = false;  // CMYK as some programs write it: 255 is no ink
+  bool inverted = false;  // CMYK as some programs write it: 255 is no ink; of kGroup4: its black is to be shown white
   std::string bytes;
 };
 
-// One picture of a TIFF, PNG or JPEG file; `page` counts from 1. A JPEG file's bytes are taken as they are, and a PNG
-// file's rows where a PDF can show them; anything else is decoded and packed again without loss.
+// One picture of a TIFF, PNG or JPEG file; `page` counts from 1. A JPEG file's bytes are taken as they are, and so is,
+// where a PDF can show it, what the picture is coded in: a PNG file's rows, a TIFF's single strip of T.6, its strips of
+// JPEG. Anything else is decoded and packed again without loss, black and white in T.6 where that is shorter.
 // Fails with kDamaged and kUnsupported.
 // REQUIRES: the header was read and its size found bearable.
 Result<PdfPicture> PackForPdf(std::string_view bytes, int page);

@@ -6,7 +6,9 @@
 #include "benchleaf/core/result.h"
 #include "benchleaf/core/scan_points.h"
 
+#include <cstddef>
 #include <filesystem>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -39,11 +41,28 @@ struct SearchableCopy {
   friend bool operator==(const SearchableCopy&, const SearchableCopy&) = default;
 };
 
-// The pages in their order, each as it was scanned, with its words as text that is not drawn (ISO 32000-1, 9.3.6, mode
-// 3). Pages of a PDF keep their content, pictures and annotations byte for byte; where all are the pages of one PDF, so
-// do its outline and the rest. Pictures become pages of their own size: JPEG as it is, others packed without loss.
-// A page that cannot be copied is left out. Fails when none can, with the reason of the first.
-Result<SearchableCopy> MakeSearchableCopy(const std::vector<PageToCopy>& pages);
+// Makes one copy, page by page: each as it was scanned, with its words as text that is not drawn (ISO 32000-1, 9.3.6,
+// mode 3). Pages of a PDF keep their content, pictures and annotations byte for byte; where all are the pages of one
+// PDF, so do its outline and the rest. Pictures become pages of their own size, coded as PackForPdf tells.
+class SearchableCopier {
+ public:
+  // Opens no file yet.
+  explicit SearchableCopier(std::vector<PageToCopy> pages);
+  ~SearchableCopier();
+  SearchableCopier(const SearchableCopier&) = delete;
+  SearchableCopier& operator=(const SearchableCopier&) = delete;
+
+  // Takes the next pages, until `count` of them are copied or left out.
+  void CopyPages(std::size_t count);
+
+  // Takes the rest, and gives the whole. A page that cannot be copied is left out. Fails when none can, with the reason
+  // of the first. To be called once.
+  Result<SearchableCopy> Finish();
+
+ private:
+  class Impl;
+  std::unique_ptr<Impl> impl_;
+};
 
 }  // namespace benchleaf
 

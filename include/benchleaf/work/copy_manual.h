@@ -8,6 +8,7 @@
 
 #include <atomic>
 #include <filesystem>
+#include <functional>
 #include <vector>
 
 namespace benchleaf {
@@ -15,12 +16,14 @@ namespace benchleaf {
 struct CopyOptions {
   std::filesystem::path config;   // the project's data
   std::filesystem::path program;  // the program that is started as `program worker` for each worker
+  // Told of each page as it is taken, whether it was copied or left out.
+  std::function<void(const PageToCopy& page)> taken = [](const PageToCopy& /*page*/) {};
 };
 
 // Writes the copy to `out`, beside it first and then in its place, so that no half file is left. While it is made, a
-// plan of it lies beside it, too. Gives the pages that were left out. Fails as MakeSearchableCopy does, with kTimeout
-// or kCrashed when the worker did not come through, with kCancelled soon after `cancel` is set, with kIo, and when
-// workers cannot work at all.
+// plan of it lies beside it, too. Gives the pages that were left out. Fails as SearchableCopier::Finish does, with
+// kTimeout or kCrashed, naming the page, when the worker did not come through, with kCancelled soon after `cancel` is
+// set, with kIo, and when workers cannot work at all.
 Result<std::vector<Error>> CopyManual(const std::vector<PageToCopy>& pages, const std::filesystem::path& out,
                                       const CopyOptions& options, const std::atomic<bool>& cancel);
 

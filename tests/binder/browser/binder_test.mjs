@@ -10,6 +10,7 @@ import { chromium } from "playwright-core";
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const at = (path) => pathToFileURL("binder/" + path).href.replace("%23", "#");
 const kSet = "sets/0001-quillhaven-12/";
+const kItems = "sets/0004-hartfell-k-40/";
 const kDesk = { width: 1280, height: 800 };
 const kPhone = { width: 390, height: 780 };
 
@@ -66,6 +67,26 @@ test("a ringed spot leads to its entry", async () => {
   await page.click("#at-c112 rect");
   await page.waitForURL(/parts\.html#part-c112$/);
   assert.equal(await page.evaluate(() => document.querySelector("tr:target").id), "part-c112");
+  await page.done();
+});
+
+test("a part that has a number only is found, ringed and led back from", async () => {
+  const page = await open("index.html");
+  await page.fill("#search", "item 12");
+  await page.waitForSelector("#found a.hit");
+  assert.match(await page.textContent("#found a.hit"), /item 12.*SPEAKER/s);
+  await page.goto(at(kItems + "parts.html"));
+  const rows = await page.$$eval("#parts tbody tr", (all) => all.map((row) => row.id));
+  assert.equal(rows.length, 12);
+  const tallest = await page.$$eval("#parts th .tag", (all) => Math.max(...all.map((tag) => tag.getBoundingClientRect().height)));
+  assert.ok(tallest < 40, "a tag is one line: " + tallest);
+  await page.click("#parts tbody tr:nth-child(12) td:nth-child(2)");
+  await page.waitForURL(/sheet-0001\.html#at-/);
+  await page.waitForTimeout(300);
+  assert.ok((await ring(page))?.seen, "the number is ringed, in sight");
+  assert.match(await page.textContent("#slip"), /item 12.*SPEAKER/s);
+  await page.click(".spot:target rect");
+  await page.waitForURL(new RegExp(`parts\\.html#${rows[11]}$`));
   await page.done();
 });
 
@@ -157,7 +178,8 @@ test("a table is sorted by its headings, empty fields last", async () => {
 });
 
 const kDocuments = ["index.html", "tubes.html", "help.html", "tubes/6cb6a.html",
-  ...["index", "parts", "paper", "tubes", "gaps", "sheet-0001", "sheet-0002"].map((name) => kSet + name + ".html")];
+  ...["index", "parts", "paper", "tubes", "gaps", "sheet-0001", "sheet-0002"].map((name) => kSet + name + ".html"),
+  ...["parts", "paper", "sheet-0001"].map((name) => kItems + name + ".html")];
 
 test("WCAG 2.2 AA by axe, light and dark, wide and narrow", async () => {
   for (const options of [{ colorScheme: "light" }, { colorScheme: "dark" }, { colorScheme: "light", viewport: kPhone }]) {
