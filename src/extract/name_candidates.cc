@@ -28,10 +28,10 @@ constexpr double kClassOfWords = 1.6;      // natural logarithms, over words tha
 constexpr double kOtherClassThanWords = -2;
 
 // The figures that a text spells when every character must be one; empty when it cannot.
-std::string AsFigures(const std::vector<std::string>& characters, std::size_t from, const Rules::Tables& tables) {
+std::string AsFigures(const std::vector<std::string_view>& characters, std::size_t from, const Rules::Tables& tables) {
   std::string figures;
   for (std::size_t i = from; i < characters.size(); ++i) {
-    const std::string& character = characters[i];
+    const std::string_view character = characters[i];
     const char figure =
         character.size() == 1 && IsDigit(character.front()) ? character.front() : LookAlikeOf(character, tables).digit;
     if (figure == 0) {
@@ -68,7 +68,7 @@ class Collector {
       if (auto repaired = RepairDesignator(text, tables_, LoneStrokes::kAllowSmall)) {
         Add(*repaired);
       }
-      const std::vector<std::string> characters = Characters(text);
+      const std::vector<std::string_view> characters = Characters(text);
       for (std::size_t skipped = 0; skipped < std::min<std::size_t>(3, characters.size()); ++skipped) {
         const std::string figures = AsFigures(characters, skipped, tables_);
         for (const std::string& one : letters) {
