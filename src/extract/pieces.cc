@@ -80,12 +80,14 @@ std::vector<Line> JoinLines(std::vector<Piece> pieces) {
                    [&](std::size_t a, std::size_t b) { return pieces[a].box.x < pieces[b].box.x; });
   std::vector<Line> lines;
   PageBands ends(BottomOf(pieces), pieces.size());
+  std::vector<std::size_t> beside;
   for (const std::size_t next : from_left) {
     Piece& piece = pieces[next];
     // The line whose last pieces stand beside this one.
     std::size_t best = lines.size();
     double best_share = 0.5;
-    for (const std::size_t i : ends.Beside(piece.box.y, piece.box.bottom())) {
+    ends.Beside(piece.box.y, piece.box.bottom(), beside);
+    for (const std::size_t i : beside) {
       const Line& line = lines[i];
       const double share = SharedHeight(EndOf(line), piece.box);
       // Pieces one above the other belong to two lines, however close these are.
