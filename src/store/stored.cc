@@ -40,18 +40,21 @@ PagePlace StoredPage::Place() const {
   return {set, manual, page.file, page.page, page.facts.kind, page.facts.printed_number};
 }
 
-StoredPage ParsePage(std::string_view data) {
+StoredPage ParsePage(std::string_view data, WithEntries entries) {
   FieldReader fields(data);
   StoredPage stored;
   stored.set = fields.Text();
   stored.manual = fields.Text();
-  stored.page = Sound(DecodePage(fields.Text()));
+  const std::string_view record = fields.Text();
+  stored.page = Sound(entries == WithEntries::kYes ? DecodePage(record) : DecodePageHead(record));
   stored.sightings.resize(fields.Count());
   for (StoredSighting& sighting : stored.sightings) {
     sighting.kind = static_cast<TermKind>(fields.Number(static_cast<std::uint64_t>(TermKind::kItem)));
     sighting.text = fields.Text();
-    sighting.forms.resize(fields.Count());
-    for (std::string_view& form : sighting.forms) form = fields.Text();
+    sighting.forms.count = fields.Count();
+    sighting.forms.fields = fields.left();
+    for (std::uint64_t left = sighting.forms.count; left > 0; --left) fields.Text();
+    sighting.forms.fields.remove_suffix(fields.left().size());
     sighting.bytes = fields.Text();
   }
   return stored;
@@ -92,7 +95,7 @@ namespace {
 
 PageRecord LoadPageOfTubes(const Xapian::Database& database, Xapian::docid page) {
   const std::string data = database.get_document(page).get_data();
-  StoredPage stored = ParsePage(data);
+  StoredPage stored = ParsePage(data, WithEntries::kYes);
   PageRecord record = std::move(stored.page);
   bool names_tubes = false;
   for (const StoredSighting& sighting : stored.sightings) {
@@ -112,7 +115,7 @@ PageRecord LoadPageOfTubes(const Xapian::Database& database, Xapian::docid page)
 
 PageRecord LoadPage(const Xapian::Database& database, Xapian::docid page) {
   const std::string data = database.get_document(page).get_data();
-  StoredPage stored = ParsePage(data);
+  StoredPage stored = ParsePage(data, WithEntries::kYes);
   PageRecord record = std::move(stored.page);
   record.sightings.reserve(stored.sightings.size());
   for (const StoredSighting& sighting : stored.sightings) record.sightings.push_back(sighting.Decode());
@@ -126,6 +129,13 @@ std::optional<ManualRecord> LoadManual(const Xapian::Database& database, const s
     if (stored.manual.set != set || stored.manual.manual != manual) continue;
     ManualRecord record = stored.manual;
     record.pages.reserve(stored.pages.size());
+    if (parts == ManualParts::kOutline) {
+      for (const Xapian::docid page : stored.pages) {
+        const std::string data = database.get_document(page).get_data();
+        record.pages.push_back(ParsePage(data).page);
+      }
+      return record;
+    }
     if (parts == ManualParts::kTubes) {
       for (const Xapian::docid page : stored.pages) record.pages.push_back(LoadPageOfTubes(database, page));
       return record;

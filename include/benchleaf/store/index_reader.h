@@ -6,6 +6,7 @@
 #include "benchleaf/core/result.h"
 #include "benchleaf/extract/rules.h"
 #include "benchleaf/record/manual_record.h"
+#include "benchleaf/store/manual_parts.h"
 
 #include <filesystem>
 #include <functional>
@@ -78,14 +79,6 @@ struct SetSummary {
     std::vector<Error> failures;                  // files and pages that could not be read
   };
   std::vector<ManualSummary> manuals;
-};
-
-// How much of each manual is wanted.
-enum class ManualParts {
-  kAll,
-  // What tells of its tubes: entries; tubes and designators of the pages that name a tube, with the frames of these
-  // pages. No words, no links, no other terms: a library is read many times as quickly.
-  kTubes,
 };
 
 class IndexReader {
