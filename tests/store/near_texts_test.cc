@@ -66,11 +66,15 @@ TEST(NearTexts, AreThoseThatLookingAtEveryTextFinds) {
     Xapian::WritableDatabase database("", Xapian::DB_BACKEND_INMEMORY);
     std::set<std::string> texts;
     for (int i = 0; i < 3000; ++i) {
-      std::string text = FoldLookAlikes(Spoiled(folded, dice), Shipped());
-      Xapian::Document document;
-      document.add_boolean_term(MisreadTerm(text));
-      database.add_document(document);
-      texts.insert(std::move(text));
+      Word word;
+      word.text = Spoiled(folded, dice);
+      word.confidence = 1;
+      for (const std::string& text : FoldedReadings(word, Shipped())) {
+        Xapian::Document document;
+        document.add_boolean_term(MisreadTerm(text));
+        database.add_document(document);
+        texts.insert(text);
+      }
     }
     EXPECT_EQ(NearTexts(database, Shipped(), folded, 40), NearAmong(texts, folded, 40)) << term;
     EXPECT_EQ(NearTexts(database, Shipped(), folded, 100000), NearAmong(texts, folded, 100000)) << term;
