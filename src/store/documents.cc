@@ -129,7 +129,7 @@ Xapian::docid FirstToReplace(const Xapian::Database& database, const ManualRecor
   // The term may be cut, and then be another manual's, too.
   const bool follow = at != database.postlist_end(term) && *at == first + count - 1;
   if (!follow) return 0;
-  const StoredManual stored = ParseManual(database.get_document(*at).get_data(), *at);
+  const StoredManual stored = ParseManual(database.get_document(*at).get_data(), *at, 1);
   return stored.manual.set == manual.set && stored.manual.manual == manual.manual ? first : 0;
 }
 

@@ -80,7 +80,8 @@ std::vector<FoundSighting> FindMisread(const Xapian::Database& database, const R
   Xapian::Enquire enquire(database);
   enquire.set_query(Filtered(Xapian::Query(Xapian::Query::OP_OR, terms.begin(), terms.end()), query));
   enquire.set_weighting_scheme(Xapian::BoolWeight());
-  enquire.set_docid_order(Xapian::Enquire::ASCENDING);
+  // By place, not by id: shards that are merged, or asked as one, answer like one index.
+  enquire.set_sort_by_value(kPlaceSlot, false);
   const Xapian::MSet matches = enquire.get_mset(0, kMostPages);
   std::set<Xapian::docid> answered;
   for (auto at = matches.begin(); at != matches.end(); ++at) {

@@ -23,8 +23,9 @@ T Sound(Result<T> decoded) {
 // The manuals whose documents have the term, by set and name.
 std::vector<StoredManual> ManualsWith(const Xapian::Database& database, const std::string& term) {
   std::vector<StoredManual> manuals;
+  const Xapian::docid stride = Stride(database);
   for (auto at = database.postlist_begin(term); at != database.postlist_end(term); ++at) {
-    manuals.push_back(ParseManual(database.get_document(*at).get_data(), *at));
+    manuals.push_back(ParseManual(database.get_document(*at).get_data(), *at, stride));
   }
   std::sort(manuals.begin(), manuals.end(), [](const StoredManual& a, const StoredManual& b) {
     return std::tie(a.manual.set, a.manual.manual) < std::tie(b.manual.set, b.manual.manual);
@@ -60,17 +61,23 @@ StoredPage ParsePage(std::string_view data, WithEntries entries) {
   return stored;
 }
 
-StoredManual ParseManual(std::string_view data, Xapian::docid id) {
+Xapian::docid Stride(const Xapian::Database& database) {
+  // Of several databases, Xapian gives all names with colons between them.
+  const std::string names = database.get_uuid();
+  return static_cast<Xapian::docid>(1 + std::count(names.begin(), names.end(), ':'));
+}
+
+StoredManual ParseManual(std::string_view data, Xapian::docid id, Xapian::docid stride) {
   FieldReader fields(data);
   StoredManual stored;
   stored.manual = Sound(DecodeManualHead(fields.Text()));
   stored.links = fields.Text();
   stored.summary = DecodeSummary(fields.Text());
   // Two documents a page stand in front of the manual's own.
-  const std::uint64_t pages = fields.Number((id - 1) / 2);
+  const std::uint64_t pages = fields.Number((id - 1) / stride / 2);
   stored.pages.reserve(pages);
   for (std::uint64_t left = pages; left > 0; --left) {
-    stored.pages.push_back(id - 1 - static_cast<Xapian::docid>(2 * (left - 1)));
+    stored.pages.push_back(id - stride * (1 + static_cast<Xapian::docid>(2 * (left - 1))));
   }
   return stored;
 }
@@ -81,8 +88,9 @@ namespace {
 
 // The data of the reading that stands in front of a page.
 std::string ReadingData(const Xapian::Database& database, Xapian::docid page) {
-  if (page < 2) ThrowDamaged();
-  return database.get_document(page - 1).get_data();
+  const Xapian::docid stride = Stride(database);
+  if (page <= stride) ThrowDamaged();
+  return database.get_document(page - stride).get_data();
 }
 
 }  // namespace

@@ -65,8 +65,11 @@ struct StoredManual {
   std::vector<Xapian::docid> pages;  // in reading order
 };
 
+// How far apart the ids of a manual's documents lie: those of several databases that are asked as one go round them.
+Xapian::docid Stride(const Xapian::Database& database);
+
 // `id` is that of the document.
-StoredManual ParseManual(std::string_view data, Xapian::docid id);
+StoredManual ParseManual(std::string_view data, Xapian::docid id, Xapian::docid stride);
 
 std::vector<Link> LinksOf(const StoredManual& stored);
 // The words of the page of that id.
