@@ -39,11 +39,12 @@ namespace fs = std::filesystem;
 
 constexpr const char* kUsage =
     "bench_scale FOLDER [PAGES]\n"
-    "Fills an index in FOLDER, which must be new, with PAGES pages (default 10000, at most 1000000) of invented "
-    "manuals\n"
-    "of 50 pages, and tells of it at 1,000 pages and each time it has become ten times as large. 100,000 pages take "
-    "some\n"
-    "ten minutes and 2 GB. Pages a second and warm answers are by processor time, cold ones by the clock.\n";
+    "Fills an index in FOLDER with PAGES pages (default 10000, at most 1000000) of invented manuals of 50 pages, and "
+    "tells of\n"
+    "it at 1,000 pages and each time it has become ten times as large. 100,000 pages take some ten minutes and 2 GB. A\n"
+    "FOLDER that a run left, also one that was stopped, is gone on with; with fewer PAGES than it holds it is only "
+    "told of.\n"
+    "Pages a second and warm answers are by processor time, cold ones by the clock.\n";
 
 constexpr int kPagesOfManual = 50;
 
@@ -138,6 +139,16 @@ class ScaleBench {
   ScaleBench(fs::path folder, std::shared_ptr<const Rules> rules, std::shared_ptr<const Rules> other_rules)
       : folder_(std::move(folder)), rules_(std::move(rules)), other_rules_(std::move(other_rules)) {}
 
+  // The pages of an earlier run.
+  int TakeUp() {
+    if (fs::exists(folder_)) {
+      manuals_ = static_cast<int>(OrThrow(OrThrow(IndexWriter::Open(folder_, rules_))->Manuals()).size());
+      pages_ = manuals_ * kPagesOfManual;
+      told_pages_ = pages_;
+    }
+    return pages_;
+  }
+
   void Fill(int pages) {
     writer_ = OrThrow(IndexWriter::Open(folder_, rules_));
     while (pages_ < pages) {
@@ -155,8 +166,10 @@ class ScaleBench {
   void Tell() {
     const int pages = pages_ - told_pages_;
     std::printf("\n%d pages, %d manuals\n", pages_, manuals_);
-    std::printf("  searched %.0f pages/s, written %.0f pages/s, %.0f bytes a page\n", pages / searching_,
-                pages / writing_, static_cast<double>(BytesIn(folder_)) / pages_);
+    std::printf("  %.0f bytes a page\n", static_cast<double>(BytesIn(folder_)) / pages_);
+    if (pages > 0) {
+      std::printf("  searched %.0f pages/s, written %.0f pages/s\n", pages / searching_, pages / writing_);
+    }
     told_pages_ = pages_;
     searching_ = 0;
     writing_ = 0;
@@ -250,15 +263,17 @@ void Run(const std::vector<std::string>& arguments) {
     throw std::invalid_argument("name a folder");
   }
   const int pages = arguments.size() > 1 ? std::stoi(arguments[1]) : 10 * kFirst;
-  if (pages < kPagesOfManual || pages > kMost || fs::exists(arguments[0])) {
-    throw std::invalid_argument("the folder is there, or the number of pages will not do");
+  if (pages < kPagesOfManual || pages > kMost) {
+    throw std::invalid_argument("the number of pages will not do");
   }
   const fs::path config = SourceFolder() / "config";
   ScaleBench bench(arguments[0], OrThrow(Rules::Load(config)), OrThrow(OtherRules(config)));
-  int next = std::min(pages, kFirst);
-  for (;; next = std::min(pages, next * 10)) {
-    bench.Fill(next);
-    bench.Tell();
+  const int before = bench.TakeUp();
+  for (int next = std::min(pages, kFirst);; next = std::min(pages, next * 10)) {
+    if (next >= before || next == pages) {
+      bench.Fill(next);
+      bench.Tell();
+    }
     if (next == pages) {
       return;
     }
