@@ -100,9 +100,8 @@ std::string ShapeOf(std::string_view text) {
 
 std::string FittedToShape(std::string_view text, std::string_view shape, const Rules::Tables& tables) {
   std::vector<std::string_view> characters = Characters(text);
-  std::erase_if(characters, [](std::string_view character) {
-    return character.find_first_of(kDashes) != std::string_view::npos;
-  });
+  std::erase_if(characters,
+                [](std::string_view character) { return character.find_first_of(kDashes) != std::string_view::npos; });
   const auto signs = static_cast<std::size_t>(
       std::count_if(shape.begin(), shape.end(), [](char c) { return kDashes.find(c) != std::string_view::npos; }));
   const std::size_t wanted = shape.size() - signs;

@@ -50,8 +50,8 @@ struct Seen {
   std::size_t agreeing = 0;  // rows that have the value beside the symbol
 };
 
-// Ties of rows to places of one designator that are looked at. Real manuals have some hundreds, where each of many units
-// has its R1; a page that names one part thousands of times must not take the time of their product.
+// Ties of rows to places of one designator that are looked at. Real manuals have some hundreds, where each of many
+// units has its R1; a page that names one part thousands of times must not take the time of their product.
 constexpr std::size_t kMostTies = 65536;
 
 using linking::Agreement;
@@ -118,8 +118,8 @@ class Linker {
     const std::size_t most = std::max<std::size_t>(1, kMostTies / rows->second.size());
     places.erase(places.begin() + static_cast<std::ptrdiff_t>(std::min(most, places.size())), places.end());
     for (Seen& place : places) {
-      place.agreeing = static_cast<std::size_t>(
-          std::count_if(rows->second.begin(), rows->second.end(), [&](const Row& row) {
+      place.agreeing =
+          static_cast<std::size_t>(std::count_if(rows->second.begin(), rows->second.end(), [&](const Row& row) {
             return ValueAgreement(*row.entry, own, place) == Agreement::kAgrees;
           }));
     }

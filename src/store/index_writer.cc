@@ -138,7 +138,7 @@ Result<std::vector<std::pair<std::string, std::string>>> IndexWriter::Manuals() 
 }
 
 Result<std::optional<ManualRecord>> IndexWriter::StoredManual(const std::string& set, const std::string& manual,
-                                                             ManualParts parts) {
+                                                              ManualParts parts) {
   return impl_->Ask([&] { return store::LoadManual(impl_->database(), set, manual, parts); });
 }
 

@@ -14,9 +14,9 @@
 namespace benchleaf::store {
 
 // The texts under which the index has misread words (prefix W in schema.h), that begin with the first two characters of
-// `folded` and are like it by LikenessOf: the likest first, at most `most`. Texts that cannot be near are skipped, so it
-// takes as long in an index of a million pages as in one of a thousand, about.
-// REQUIRES: look-alikes are folded; folded.size() > 2
+// `folded` and are like it by LikenessOf: the likest first, at most `most`. Texts that cannot be near are skipped, so
+// it takes as long in an index of a million pages as in one of a thousand, about. REQUIRES: look-alikes are folded;
+// folded.size() > 2
 std::vector<std::string> NearTexts(const Xapian::Database& database, const Rules& rules, const std::string& folded,
                                    std::size_t most);
 

@@ -79,8 +79,8 @@ class ManualFeed : public TaskFeed {
   Result<void> TakeUp(std::size_t plan);
   // Marks in `filled` the pages that the index gave.
   Result<void> FillFromIndex(InHand& manual, std::vector<bool>& filled);
-  // Has the manual, whose pages are all there, searched on a thread of its own, and stores what is ready, in the order in
-  // which manuals became whole.
+  // Has the manual, whose pages are all there, searched on a thread of its own, and stores what is ready, in the order
+  // in which manuals became whole.
   Result<void> Assemble(const std::shared_ptr<InHand>& manual);
   // Stores manuals until so many at most are still being searched.
   Result<void> StoreAssembled(std::size_t most_left);

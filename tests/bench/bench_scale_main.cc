@@ -41,7 +41,8 @@ constexpr const char* kUsage =
     "bench_scale FOLDER [PAGES]\n"
     "Fills an index in FOLDER with PAGES pages (default 10000, at most 1000000) of invented manuals of 50 pages, and "
     "tells of\n"
-    "it at 1,000 pages and each time it has become ten times as large. 100,000 pages take some ten minutes and 2 GB. A\n"
+    "it at 1,000 pages and each time it has become ten times as large. 100,000 pages take some ten minutes and 2 GB. "
+    "A\n"
     "FOLDER that a run left, also one that was stopped, is gone on with; with fewer PAGES than it holds it is only "
     "told of.\n"
     "Pages a second and warm answers are by processor time, cold ones by the clock.\n";
@@ -127,8 +128,9 @@ std::vector<Question> Questions() {
 Result<std::shared_ptr<const Rules>> OtherRules(const fs::path& config) {
   const fs::path own = fs::temp_directory_path() / ("benchleaf-other-rules-" + std::to_string(::getpid()));
   fs::create_directory(own);
-  std::ofstream(own / "part-numbers.tsv") << "name\tpattern\twhere\tsure\texample\tsource\n"
-                                             "three short groups\t[0-9]{2}-[0-9]{4}-[0-9]\tany\t0.97\t22-7546-4\tinvented\n";
+  std::ofstream(own / "part-numbers.tsv")
+      << "name\tpattern\twhere\tsure\texample\tsource\n"
+         "three short groups\t[0-9]{2}-[0-9]{4}-[0-9]\tany\t0.97\t22-7546-4\tinvented\n";
   auto rules = LoadRules(config, own);
   fs::remove_all(own);
   return rules;
@@ -190,8 +192,8 @@ class ScaleBench {
     }
   }
 
-  // As after a change of the rules: manuals are taken out of the index, searched and written again. By the same rules no
-  // document changes but that of the manual, which names the rules; by other ones many do.
+  // As after a change of the rules: manuals are taken out of the index, searched and written again. By the same rules
+  // no document changes but that of the manual, which names the rules; by other ones many do.
   void TellSearchingAgain(const char* what, const Rules& rules) {
     constexpr int kManuals = 20;
     double loading = 0;

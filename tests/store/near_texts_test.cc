@@ -1,7 +1,7 @@
 #include "store/near_texts.h"
 
-#include "store/schema.h"
 #include "places/places.h"
+#include "store/schema.h"
 
 #include "benchleaf/extract/extract.h"
 #include "benchleaf/extract/misread_words.h"
@@ -26,7 +26,7 @@ const Rules& Shipped() {
 
 // The term spoiled at up to three places, as scans spoil it and worse.
 std::string Spoiled(std::string text, std::mt19937& dice) {
-  static const std::vector<std::string> kCharacters = {"0", "1", "2", "3", "5", "7", "8", "9", "A", "B",
+  static const std::vector<std::string> kCharacters = {"0", "1", "2", "3", "5", "7", "8", "9",      "A",     "B",
                                                        "C", "K", "R", "Z", "-", ".", "/", "\u00e9", "\u2192"};
   for (auto changes = dice() % 4; changes > 0 && text.size() > 2; --changes) {
     const std::size_t at = 2 + dice() % (text.size() - 1);
