@@ -84,10 +84,10 @@ struct SetSummary {
 
 class IndexReader {
  public:
-  // Asks the indexes in all of the folders as one: shards of a library, or indexes of several libraries; the answers are
-  // those that one merged index would give. Instead of a folder, "remote:HOST:PORT" names an index that xapian-tcpsrv
-  // serves. Fails with kMissing when there is no index (the message says how to make one), with kForeign and with kIo.
-  // REQUIRES: a folder at least
+  // Asks the indexes in all of the folders as one: shards of a library, or indexes of several libraries; the answers
+  // are those that one merged index would give. Instead of a folder, "remote:HOST:PORT" names an index that
+  // xapian-tcpsrv serves. Fails with kMissing when there is no index (the message says how to make one), with kForeign
+  // and with kIo. REQUIRES: a folder at least
   static Result<std::unique_ptr<IndexReader>> Open(const std::vector<std::filesystem::path>& folders,
                                                    std::shared_ptr<const Rules> rules);
   static Result<std::unique_ptr<IndexReader>> Open(const std::filesystem::path& folder,
