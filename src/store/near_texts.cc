@@ -76,6 +76,7 @@ std::vector<std::string> NearTexts(const Xapian::Database& database, const Rules
   std::sort(near.begin(), near.end());
   if (near.size() > most) near.resize(most);
   std::vector<std::string> texts;
+  texts.reserve(near.size());
   for (auto& [likeness, text] : near) texts.push_back(std::move(text));
   return texts;
 }
