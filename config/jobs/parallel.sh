@@ -6,12 +6,8 @@
 # OUT must be new. Shards lie in LIBRARY/.benchleaf-shards/ and may be deleted afterwards; where they are kept, the next
 # run reads only what has changed. BENCHLEAF and WORKERS are as shard.sh has them.
 set -eu
-[ "$#" -ge 3 ] || { sed -n '2,9s/^# \{0,1\}//p' "$0" >&2; exit 3; }
-library=$(realpath "$1")
-count=$2
-out=$(realpath -m "$3")
+. "$(dirname "$(realpath "$0")")/arguments.sh"
 shift 3
-jobs=$(dirname "$(realpath "$0")")
 seq "$count" | parallel --will-cite --retries 3 --line-buffer --tagstring 'shard {}' "$@" \
   "$jobs/shard.sh" "$library" {} "$count"
 exec "$jobs/merge.sh" "$library" "$count" "$out"

@@ -7,12 +7,8 @@
 # one that fails keeps the merge from starting: look into its output (benchleaf-JOB_TASK.out), mend it, and run this again.
 # BENCHLEAF and WORKERS are as shard.sh has them.
 set -eu
-[ "$#" -ge 3 ] || { sed -n '2,9s/^# \{0,1\}//p' "$0" >&2; exit 3; }
-library=$(realpath "$1")
-count=$2
-out=$(realpath -m "$3")
+. "$(dirname "$(realpath "$0")")/arguments.sh"
 shift 3
-jobs=$(dirname "$(realpath "$0")")
 array=$(sbatch --parsable --job-name=benchleaf --array="1-$count" --cpus-per-task="${WORKERS:-1}" --requeue --open-mode=append \
   --output=benchleaf-%A_%a.out "$@" "$jobs/slurm-task.sh" "$jobs" "$library" "$count")
 sbatch --parsable --job-name=benchleaf-merge --dependency="afterok:${array%%;*}" --kill-on-invalid-dep=yes \

@@ -110,13 +110,13 @@ void SetUpIndex(CLI::App& app, Job& job) {
 ExitCode RunIndex(const IndexCommandOptions& options, const Streams& streams) {
   IndexOptions index;
   index.library = options.places.library;
-  index.database = options.places.DatabaseFolder();
+  index.database = options.places.DatabaseFolders().front();
   index.config = options.places.ConfigFolder();
   if (!options.shard.empty()) {
     const auto shard = ParseShardPlace(options.shard);
     if (!shard) return Stop(streams, shard.error());
     index.shard = *shard;
-    if (options.places.database.empty()) {
+    if (options.places.databases.empty()) {
       index.database = std::filesystem::path(options.places.library) / ".benchleaf-shards" /
                        (std::to_string(shard->number) + "-of-" + std::to_string(shard->count));
     }

@@ -31,9 +31,13 @@ bool IsOneLine(const std::string& text) { return text.find('\n') == std::string:
 }  // namespace
 
 std::string AbsoluteDatabase(const PlaceOptions& places) {
-  std::error_code failed;
-  const fs::path folder = fs::weakly_canonical(fs::absolute(places.DatabaseFolder()), failed);
-  return failed ? places.DatabaseFolder().string() : folder.string();
+  std::string names;
+  for (const fs::path& database : places.DatabaseFolders()) {
+    std::error_code failed;
+    const fs::path folder = fs::weakly_canonical(fs::absolute(database), failed);
+    names += (names.empty() ? "" : "\t") + (failed ? database : folder).string();
+  }
+  return names;
 }
 
 std::string AnswerDigest(const TermHits& found) {

@@ -12,8 +12,20 @@ namespace benchleaf {
 
 namespace fs = std::filesystem;
 
-fs::path PlaceOptions::DatabaseFolder() const {
-  return database.empty() ? fs::path(library) / ".benchleaf" : fs::path(database);
+namespace {
+
+void AddConfigOption(CLI::App& command, PlaceOptions& options) {
+  command
+      .add_option("--config", options.config, "Folder of benchleaf's data files (default: those it was installed with)")
+      ->type_name("DIR")
+      ->envname("BENCHLEAF_CONFIG");
+}
+
+}  // namespace
+
+std::vector<fs::path> PlaceOptions::DatabaseFolders() const {
+  if (databases.empty()) return {fs::path(library) / ".benchleaf"};
+  return {databases.begin(), databases.end()};
 }
 
 fs::path PlaceOptions::ConfigFolder() const {
@@ -21,19 +33,23 @@ fs::path PlaceOptions::ConfigFolder() const {
 }
 
 void AddPlaceOptions(CLI::App& command, PlaceOptions& options) {
-  command.add_option("--db", options.database, "Folder of the index (default: .benchleaf in the library)")
-      ->type_name("DIR");
-  command
-      .add_option("--config", options.config, "Folder of benchleaf's data files (default: those it was installed with)")
+  command.add_option("--db", options.databases, "Folder of the index (default: .benchleaf in the library)")
       ->type_name("DIR")
-      ->envname("BENCHLEAF_CONFIG");
+      ->expected(1);
+  AddConfigOption(command, options);
 }
 
 void AddIndexPlaceOptions(CLI::App& command, PlaceOptions& options) {
   command.add_option("--library", options.library, "Folder of scans (default: the current folder)")
       ->type_name("DIR")
       ->envname("BENCHLEAF_LIBRARY");
-  AddPlaceOptions(command, options);
+  command
+      .add_option("--db", options.databases,
+                  "Folder of the index (default: .benchleaf in the library), or remote:HOST:PORT; repeated, all are "
+                  "asked as one")
+      ->type_name("DIR")
+      ->allow_extra_args(false);
+  AddConfigOption(command, options);
 }
 
 fs::path FindConfigFolder(const fs::path& program) {
@@ -76,7 +92,7 @@ Result<void> CheckOutsideLibrary(const PlaceOptions& options, const fs::path& ou
 Result<std::unique_ptr<IndexReader>> OpenIndex(const PlaceOptions& options) {
   auto rules = LoadRules(options);
   if (!rules) return tl::unexpected(rules.error());
-  return IndexReader::Open(options.DatabaseFolder(), std::move(*rules));
+  return IndexReader::Open(options.DatabaseFolders(), std::move(*rules));
 }
 
 }  // namespace benchleaf

@@ -19,16 +19,16 @@ namespace benchleaf {
 // As typed; empty where nothing was said.
 struct PlaceOptions {
   std::string library = ".";
-  std::string database;
+  std::vector<std::string> databases;
   std::string config;
 
-  std::filesystem::path DatabaseFolder() const;  // LIBRARY/.benchleaf unless said otherwise
-  std::filesystem::path ConfigFolder() const;    // as said; else found by FindConfigFolder
+  std::vector<std::filesystem::path> DatabaseFolders() const;  // LIBRARY/.benchleaf unless said otherwise
+  std::filesystem::path ConfigFolder() const;                  // as said; else found by FindConfigFolder
 };
 
-// --db and --config.
+// --db, once, and --config.
 void AddPlaceOptions(CLI::App& command, PlaceOptions& options);
-// The same, and --library, for commands that ask an index.
+// --db, which may be repeated, --config and --library, for commands that ask an index.
 void AddIndexPlaceOptions(CLI::App& command, PlaceOptions& options);
 
 // The project's data, from the places where it may lie beside `program`: PREFIX/share/benchleaf of a program in

@@ -25,22 +25,23 @@ std::vector<std::vector<double>> ChancesInChain(const std::vector<std::vector<do
   if (own.empty()) {
     return {};
   }
-  // steps[at][from][to]
-  std::vector<std::vector<std::vector<double>>> steps(own.size());
+  // steps[at], by `from` and then `to`
+  std::vector<std::vector<double>> steps(own.size());
   for (std::size_t at = 1; at < own.size(); ++at) {
-    steps[at].assign(own[at - 1].size(), std::vector<double>(own[at].size()));
+    steps[at].reserve(own[at - 1].size() * own[at].size());
     for (std::size_t from = 0; from < own[at - 1].size(); ++from) {
       for (std::size_t to = 0; to < own[at].size(); ++to) {
-        steps[at][from][to] = step(at, from, to);
+        steps[at].push_back(step(at, from, to));
       }
     }
   }
+  std::vector<double> ways;
   std::vector<std::vector<double>> forward = own;
   for (std::size_t at = 1; at < own.size(); ++at) {
     for (std::size_t to = 0; to < own[at].size(); ++to) {
-      std::vector<double> ways;
+      ways.clear();
       for (std::size_t from = 0; from < own[at - 1].size(); ++from) {
-        ways.push_back(forward[at - 1][from] + steps[at][from][to]);
+        ways.push_back(forward[at - 1][from] + steps[at][from * own[at].size() + to]);
       }
       forward[at][to] += LogOfSum(ways);
     }
@@ -51,9 +52,9 @@ std::vector<std::vector<double>> ChancesInChain(const std::vector<std::vector<do
     if (at + 1 < own.size()) {
       std::vector<double> here(own[at].size());
       for (std::size_t from = 0; from < own[at].size(); ++from) {
-        std::vector<double> ways;
+        ways.clear();
         for (std::size_t to = 0; to < own[at + 1].size(); ++to) {
-          ways.push_back(steps[at + 1][from][to] + own[at + 1][to] + backward[to]);
+          ways.push_back(steps[at + 1][from * own[at + 1].size() + to] + own[at + 1][to] + backward[to]);
         }
         here[from] = LogOfSum(ways);
       }

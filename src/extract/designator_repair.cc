@@ -17,14 +17,14 @@ constexpr double kSureFigure = 0.92;
 constexpr double kUnsureFigure = 0.75;
 constexpr double kOnlyLookAlikes = 0.7;
 
-bool IsFigure(const std::string& character) { return character.size() == 1 && IsDigit(character.front()); }
+bool IsFigure(std::string_view character) { return character.size() == 1 && IsDigit(character.front()); }
 
 // The letters of a class from the first `count` characters, or nothing. Lowers `sure`.
-std::string Letters(const std::vector<std::string>& characters, std::size_t count, const Rules::Tables& tables,
+std::string Letters(const std::vector<std::string_view>& characters, std::size_t count, const Rules::Tables& tables,
                     double& sure) {
   std::string letters;
   for (std::size_t i = 0; i < count; ++i) {
-    const std::string& character = characters[i];
+    const std::string_view character = characters[i];
     if (character.size() == 1 && IsUpper(character.front())) {
       letters += character;
     } else if (character.size() == 1 && IsLower(character.front()) && character != "l") {
@@ -43,11 +43,11 @@ std::string Letters(const std::vector<std::string>& characters, std::size_t coun
 }
 
 // The number and suffix from the rest, or nothing. Lowers `sure`; counts the figures that really stand there.
-std::string Number(const std::vector<std::string>& characters, std::size_t from, const Rules::Tables& tables,
+std::string Number(const std::vector<std::string_view>& characters, std::size_t from, const Rules::Tables& tables,
                    double& sure, std::size_t& real) {
   std::string number;
   for (std::size_t i = from; i < characters.size(); ++i) {
-    const std::string& character = characters[i];
+    const std::string_view character = characters[i];
     if (IsFigure(character)) {
       number += character;
       ++real;
@@ -77,7 +77,7 @@ std::optional<Designator> RepairDesignator(std::string_view plain, const Rules::
   if (auto strict = ParseDesignator(plain, tables)) {
     return strict;
   }
-  const std::vector<std::string> characters = Characters(plain);
+  const std::vector<std::string_view> characters = Characters(plain);
   if (characters.size() < 2 || characters.size() > 8) {
     return std::nullopt;
   }

@@ -120,7 +120,11 @@ std::vector<Sighting> ExtractSightings(const PageReading& reading, const PageRow
       terms.push_back(std::move(term));
     }
   }
-  for (PageTerm& term : extract::TermsOfLines(extract::JoinLines(std::move(upright)), sense, tables)) {
+  const std::vector<extract::Line> lines = extract::JoinLines(std::move(upright));
+  if (!list) {
+    sense.assembly = extract::AssemblyNamedBy(lines, tables);
+  }
+  for (PageTerm& term : extract::TermsOfLines(lines, sense, tables)) {
     const auto row = row_places.FirstOn(term.box);
     if (!row_term_places.FirstOn(term.box) && (!list || IsBelieved(term, row.has_value()))) {
       term.assembly = row ? rows[*row].row.assembly : std::string();

@@ -45,7 +45,7 @@ std::optional<ItemNumber> ParseItemNumber(std::string_view plain) {
 
 std::optional<ItemNumber> LikeItemNumber(std::string_view plain, const Rules::Tables& tables) {
   std::string figures;
-  for (const std::string& character : Characters(plain)) {
+  for (const std::string_view character : Characters(plain)) {
     const bool figure = character.size() == 1 && IsDigit(character.front());
     const char like = figure ? character.front() : LookAlikeOf(character, tables).digit;
     if (like == 0) {

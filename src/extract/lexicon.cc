@@ -48,9 +48,9 @@ bool IsLexical(TermKind kind, const std::string& text) {
 }
 
 // The text with look-alikes folded. A small letter is folded as what it is: t is a stroke, T is none.
-std::string FoldedAsRead(const std::vector<std::string>& characters, const Rules::Tables& tables) {
+std::string FoldedAsRead(const std::vector<std::string_view>& characters, const Rules::Tables& tables) {
   std::string folded;
-  for (const std::string& character : characters) {
+  for (const std::string_view character : characters) {
     const char fold = LookAlikeOf(character, tables).fold;
     folded += fold == 0 ? Folded(character, tables) : std::string(1, fold);
   }
@@ -59,10 +59,10 @@ std::string FoldedAsRead(const std::vector<std::string>& characters, const Rules
 
 // A figure read where the class letter of a designator must stand says less than one read among its figures: 56 is
 // seldom S6.
-double LettersGuessed(const std::vector<std::string>& read, const std::string& term) {
+double LettersGuessed(const std::vector<std::string_view>& read, const std::string& term) {
   constexpr double kGuessed = 1;
   for (std::size_t i = 0; i < term.size() && IsUpper(term[i]); ++i) {
-    if (Upper(read[i]) != std::string(1, term[i])) {
+    if (Upper(read[i]) != term.substr(i, 1)) {
       return kGuessed;
     }
   }
@@ -113,9 +113,12 @@ void Lexicon::AddPage(const LexiconPage& page, std::size_t at) {
 void Lexicon::NotePoints(const std::vector<LexiconPage>& pages) {
   constexpr std::size_t kFewestPoints = 3;
   for (const LexiconPage& page : pages) {
+    if (page.part != LexiconPart::kAlignment) {
+      continue;
+    }
     for (const Word& word : page.reading->words) {
       const std::string text = Trimmed(PlainText(word.text));
-      const auto designator = page.part == LexiconPart::kAlignment ? ParseDesignator(text, tables_) : std::nullopt;
+      const auto designator = ParseDesignator(text, tables_);
       if (designator && designator->letters == "A" && designator->suffix.empty()) {
         points_.insert(text);
       }
@@ -204,8 +207,8 @@ double Lexicon::SureOf(TermKind kind, const std::string& text, std::size_t page)
 
 std::vector<Lexicon::Match> Lexicon::Like(const std::string& reading, std::size_t page) const {
   std::vector<Match> matches;
-  const std::vector<std::string> characters = Characters(reading);
-  const auto add = [&](const std::vector<std::string>& stem, const std::string& section) {
+  const std::vector<std::string_view> characters = Characters(reading);
+  const auto add = [&](const std::vector<std::string_view>& stem, const std::string& section) {
     const auto found = folded_.find(FoldedAsRead(stem, tables_));
     if (found == folded_.end()) {
       return;
@@ -221,7 +224,7 @@ std::vector<Lexicon::Match> Lexicon::Like(const std::string& reading, std::size_
   };
   add(characters, {});
   if (characters.size() > 2) {
-    add({characters.begin(), characters.end() - 1}, characters.back());
+    add({characters.begin(), characters.end() - 1}, std::string(characters.back()));
   }
   std::stable_sort(matches.begin(), matches.end(), [](const Match& a, const Match& b) { return a.unlike < b.unlike; });
   return matches;

@@ -27,14 +27,14 @@ void ReplaceInside(std::string& text, const std::string& word, char sign) {
 }  // namespace
 
 std::string ListWord(std::string_view plain) {
-  std::string upper = Upper(plain);
-  if (upper == "\"" || upper == "''" || upper == ",,") {
-    return upper;  // signs of repetition
+  if (plain == "\"" || plain == "''" || plain == ",,") {
+    return std::string(plain);  // signs of repetition
   }
   std::string word;
-  for (const char c : upper) {
+  word.reserve(plain.size());
+  for (const char c : plain) {
     if (c != '.' && c != '\'' && c != '"') {
-      word += c;
+      word += ToUpper(c);
     }
   }
   return Trimmed(word);

@@ -14,7 +14,9 @@ std::string Folded(std::string_view text, const Rules::Tables& tables) {
   const std::string upper = Upper(text);
   std::string folded;
   folded.reserve(upper.size());
-  for (const std::string& character : Characters(upper)) {
+  for (std::size_t at = 0; at < upper.size();) {
+    const std::string_view character = std::string_view(upper).substr(at, CharacterLength(upper, at));
+    at += character.size();
     const char fold = LookAlikeOf(character, tables).fold;
     if (fold == 0) {
       folded += character;
@@ -25,7 +27,7 @@ std::string Folded(std::string_view text, const Rules::Tables& tables) {
   return folded;
 }
 
-std::optional<double> Unlikeness(const std::vector<std::string>& read, std::string_view meant,
+std::optional<double> Unlikeness(const std::vector<std::string_view>& read, std::string_view meant,
                                  const Rules::Tables& tables) {
   constexpr double kSmallLetter = 0.1;
   constexpr double kEveryday = 0.5;
@@ -34,7 +36,7 @@ std::optional<double> Unlikeness(const std::vector<std::string>& read, std::stri
   }
   double sum = 0;
   for (std::size_t i = 0; i < meant.size(); ++i) {
-    const std::string right(1, meant[i]);
+    const std::string_view right = meant.substr(i, 1);
     if (read[i] == right) {
       continue;
     }

@@ -23,7 +23,7 @@ std::string Folded(std::string_view text, const Rules::Tables& tables);
 // How unlike the text that was meant (capitals and figures) the characters as read are: the sum over them of 0 for the
 // same character, a tenth for its small letter, a half for a look-alike of everyday (I for 1, O for 0), 1 for another
 // of the same class (S for 5). Nothing when some character is of another class, or the lengths differ.
-std::optional<double> Unlikeness(const std::vector<std::string>& read, std::string_view meant,
+std::optional<double> Unlikeness(const std::vector<std::string_view>& read, std::string_view meant,
                                  const Rules::Tables& tables);
 
 }  // namespace benchleaf::extract

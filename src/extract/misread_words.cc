@@ -18,18 +18,27 @@ constexpr double kMostCost = 2.6;     // one character taken for any other
 std::string Bare(std::string_view text) { return extract::Upper(extract::Trimmed(extract::PlainText(text))); }
 
 // Without a stroke in front of a letter; the text itself when there is none.
-std::string WithoutStroke(const std::string& bare) {
+std::string_view WithoutStroke(std::string_view bare) {
   constexpr std::string_view kStrokes = "I1L|";
   const bool stroke = bare.size() > 2 && kStrokes.find(bare[0]) != std::string_view::npos && extract::IsUpper(bare[1]);
   return stroke ? bare.substr(1) : bare;
 }
 
+bool IsAscii(std::string_view text) {
+  return std::all_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; });
+}
+
 bool BeginsWithLetter(const std::string& text) { return !text.empty() && extract::IsLetter(text.front()); }
 
-bool MayBeTerm(const std::string& bare) {
+bool HasFigure(std::string_view text) { return std::any_of(text.begin(), text.end(), extract::IsDigit); }
+
+bool MayBeTerm(std::string_view bare) {
   constexpr std::size_t kLongest = 14;
+  if (!HasFigure(bare)) {
+    return false;
+  }
   const std::size_t length = extract::Characters(bare).size();
-  return length >= 2 && length <= kLongest && std::any_of(bare.begin(), bare.end(), extract::IsDigit);
+  return length >= 2 && length <= kLongest;
 }
 
 template <class Each>
@@ -45,11 +54,14 @@ void ForEachReading(const Word& word, const Each& each) {
 std::vector<std::string> FoldedReadings(const Word& word, const Rules& rules) {
   std::vector<std::string> folded;
   ForEachReading(word, [&](const std::string& text, double confidence) {
+    // Most words have no figure, and no plain spelling gives them one but that of a fraction, which is no ASCII.
+    if (confidence < kLeastRead || (!HasFigure(text) && IsAscii(text))) {
+      return;
+    }
     const std::string bare = Bare(text);
-    for (const std::string& one : {bare, WithoutStroke(bare)}) {
-      std::string form = extract::Folded(one, rules.tables());
-      if (confidence >= kLeastRead && MayBeTerm(one)) {
-        folded.push_back(std::move(form));
+    for (const std::string_view one : {std::string_view(bare), WithoutStroke(bare)}) {
+      if (MayBeTerm(one)) {
+        folded.push_back(extract::Folded(one, rules.tables()));
       }
     }
   });
@@ -61,10 +73,18 @@ std::vector<std::string> FoldedReadings(const Word& word, const Rules& rules) {
 double LikenessOf(std::string_view read, std::string_view term, const Rules& rules) {
   const std::string bare(extract::Trimmed(extract::PlainText(read)));
   double cost = extract::MisreadingCost(bare, term, rules.tables());
-  if (const std::string rest = WithoutStroke(bare); rest.size() < bare.size()) {
+  if (const std::string_view rest = WithoutStroke(bare); rest.size() < bare.size()) {
     cost = std::min(cost, kStroke + extract::MisreadingCost(rest, term, rules.tables()));
   }
   return cost > kMostCost ? 0 : std::exp(-cost);
+}
+
+Beginning BeginningOf(std::string_view beginning, std::string_view term, const Rules& rules) {
+  const double least = extract::LeastMisreadingCost(beginning, term, rules.tables());
+  if (least > kMostCost) {
+    return Beginning::kNoLikeness;
+  }
+  return least + extract::kCostOfASpeck > kMostCost ? Beginning::kWithItsCharacters : Beginning::kWithAny;
 }
 
 double LikenessOf(const Word& word, std::string_view term, const Rules& rules) {

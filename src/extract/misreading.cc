@@ -21,7 +21,6 @@ constexpr double kPrintedAlike = 1.5;
 constexpr double kOther = 2.5;
 constexpr double kLost = 2.2;
 constexpr double kAdded = 2.2;
-constexpr double kSpeckAdded = 0.7;
 
 // Pairs that blurred or broken print makes alike, beyond those that have one outline.
 constexpr std::array<std::string_view, 28> kPairs = {"06", "08", "09", "14", "17", "27", "35", "38", "39", "49",
@@ -64,8 +63,41 @@ double ChangeCost(std::string_view read, char meant, const Rules::Tables& tables
 }
 
 double AddedCost(std::string_view character) {
-  return character.size() > 1 || !IsAlnum(character.front()) ? kSpeckAdded : kAdded;
+  return character.size() > 1 || !IsAlnum(character.front()) ? kCostOfASpeck : kAdded;
 }
+
+// The costs of having read what was read so far, up to every place in what is meant.
+class CostRow {
+ public:
+  // REQUIRES: meant.size() <= kLongest
+  CostRow(std::string_view meant, const Rules::Tables& tables) : meant_(meant), tables_(tables) {
+    for (std::size_t j = 1; j <= meant.size(); ++j) {
+      row_[j] = row_[j - 1] + kLost;
+    }
+  }
+
+  // Reads one character more; gives the least cost of all places.
+  double Add(std::string_view character) {
+    const double added = AddedCost(character);
+    double corner = row_[0];
+    row_[0] += added;
+    double least = row_[0];
+    for (std::size_t j = 1; j <= meant_.size(); ++j) {
+      const double changed = corner + ChangeCost(character, meant_[j - 1], tables_);
+      corner = row_[j];
+      row_[j] = std::min({row_[j] + added, row_[j - 1] + kLost, changed});
+      least = std::min(least, row_[j]);
+    }
+    return least;
+  }
+
+  double Whole() const { return row_[meant_.size()]; }
+
+ private:
+  std::string_view meant_;
+  const Rules::Tables& tables_;
+  std::array<double, kLongest + 1> row_{};
+};
 
 }  // namespace
 
@@ -92,26 +124,31 @@ double MisreadingCost(std::string_view read, std::string_view meant, const Rules
   if (std::max(too_few, too_many) >= enough) {
     return std::max(too_few, too_many);
   }
-  std::array<double, kLongest + 1> row{};
-  for (std::size_t j = 1; j <= meant.size(); ++j) {
-    row[j] = row[j - 1] + kLost;
-  }
+  CostRow row(meant, tables);
   for (std::size_t i = 0; i < count; ++i) {
-    const double added = AddedCost(characters[i]);
-    double corner = row[0];
-    row[0] += added;
-    double least = row[0];
-    for (std::size_t j = 1; j <= meant.size(); ++j) {
-      const double changed = corner + ChangeCost(characters[i], meant[j - 1], tables);
-      corner = row[j];
-      row[j] = std::min({row[j] + added, row[j - 1] + kLost, changed});
-      least = std::min(least, row[j]);
-    }
-    if (least >= enough) {
+    if (const double least = row.Add(characters[i]); least >= enough) {
       return least;
     }
   }
-  return row[meant.size()];
+  return row.Whole();
+}
+
+double LeastMisreadingCost(std::string_view beginning, std::string_view meant, const Rules::Tables& tables) {
+  if (meant.size() > kLongest) {
+    return kNever;
+  }
+  CostRow row(meant, tables);
+  double least = 0;
+  std::size_t count = 0;
+  for (std::size_t at = 0; at < beginning.size(); ++count) {
+    if (count == kLongest) {
+      return kNever;
+    }
+    const std::string_view character = beginning.substr(at, CharacterLength(beginning, at));
+    least = row.Add(character);
+    at += character.size();
+  }
+  return least;
 }
 
 bool MayHold(std::string_view read, char meant, const Rules::Tables& tables) {

@@ -17,6 +17,12 @@ namespace benchleaf::extract {
 double MisreadingCost(std::string_view read, std::string_view meant, const Rules::Tables& tables,
                       double enough = std::numeric_limits<double>::infinity());
 
+// What any text that begins with `beginning` costs at least.
+double LeastMisreadingCost(std::string_view beginning, std::string_view meant, const Rules::Tables& tables);
+
+// The least that one more character costs which does not stand in what is meant.
+inline constexpr double kCostOfASpeck = 0.7;
+
 // Whether some character of `read` may have been the letter or figure `meant`.
 bool MayHold(std::string_view read, char meant, const Rules::Tables& tables);
 

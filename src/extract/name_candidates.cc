@@ -28,10 +28,10 @@ constexpr double kClassOfWords = 1.6;      // natural logarithms, over words tha
 constexpr double kOtherClassThanWords = -2;
 
 // The figures that a text spells when every character must be one; empty when it cannot.
-std::string AsFigures(const std::vector<std::string>& characters, std::size_t from, const Rules::Tables& tables) {
+std::string AsFigures(const std::vector<std::string_view>& characters, std::size_t from, const Rules::Tables& tables) {
   std::string figures;
   for (std::size_t i = from; i < characters.size(); ++i) {
-    const std::string& character = characters[i];
+    const std::string_view character = characters[i];
     const char figure =
         character.size() == 1 && IsDigit(character.front()) ? character.front() : LookAlikeOf(character, tables).digit;
     if (figure == 0) {
@@ -55,6 +55,10 @@ class Collector {
     }
     for (const Alternative& reading : readings_) {
       weight_ += kLeastWeight + reading.confidence;
+      std::string text = Trimmed(reading.text);
+      const double least = ParseDesignator(text, tables_) ? kLeastDoubt : kDoubtOfOthers;
+      std::string upper = Upper(text);
+      trimmed_.push_back({std::move(text), std::move(upper), std::max(least, 1 - reading.confidence)});
     }
     NoteClasses();
   }
@@ -63,12 +67,11 @@ class Collector {
     if (!row_.designators.empty()) {
       Add(row_.designators.front());
     }
-    for (const Alternative& reading : readings_) {
-      const std::string text = Trimmed(reading.text);
+    for (const auto& [text, upper, doubt] : trimmed_) {
       if (auto repaired = RepairDesignator(text, tables_, LoneStrokes::kAllowSmall)) {
         Add(*repaired);
       }
-      const std::vector<std::string> characters = Characters(text);
+      const std::vector<std::string_view> characters = Characters(text);
       for (std::size_t skipped = 0; skipped < std::min<std::size_t>(3, characters.size()); ++skipped) {
         const std::string figures = AsFigures(characters, skipped, tables_);
         for (const std::string& one : letters) {
@@ -122,9 +125,15 @@ class Collector {
   }
 
   void Add(const Designator& designator) {
-    if (seen_.insert(designator.Text()).second) {
-      candidates_.push_back({designator, Fit(designator), IsSeen(designator)});
+    const std::string text = designator.Text();
+    if (!seen_.insert(text).second) {
+      return;
     }
+    costs_.clear();
+    for (const Reading& reading : trimmed_) {
+      costs_.push_back(MisreadingCost(reading.text, text, tables_));
+    }
+    candidates_.push_back({designator, Fit(designator, text), IsSeen(designator, text)});
   }
 
   bool IsTold(const Designator& designator) const {
@@ -134,40 +143,52 @@ class Collector {
   // Y19 for C19: only the letters were misread.
   bool HasItsFigures(const Designator& designator) const {
     const std::string figures = designator.number + designator.suffix;
-    return std::any_of(readings_.begin(), readings_.end(), [&](const Alternative& reading) {
-      const std::string text = Trimmed(reading.text);
+    return std::any_of(trimmed_.begin(), trimmed_.end(), [&](const Reading& reading) {
+      const std::string& text = reading.text;
       return text.size() == designator.letters.size() + figures.size() && text.ends_with(figures) &&
              IsUpper(text.front());
     });
   }
 
-  bool IsSeen(const Designator& designator) const {
-    const std::string text = designator.Text();
-    return readings_.empty() || IsTold(designator) || HasItsFigures(designator) ||
-           std::any_of(readings_.begin(), readings_.end(), [&](const Alternative& reading) {
-             const double cost = MisreadingCost(Trimmed(reading.text), text, tables_);
-             return cost <= kCostOfACharacter * static_cast<double>(text.size()) &&
-                    MayHold(reading.text, text.front(), tables_);
-           });
+  // REQUIRES: the costs are those of the designator's text.
+  bool IsSeen(const Designator& designator, const std::string& text) const {
+    if (readings_.empty() || IsTold(designator) || HasItsFigures(designator)) {
+      return true;
+    }
+    for (std::size_t i = 0; i < readings_.size(); ++i) {
+      if (costs_[i] <= kCostOfACharacter * static_cast<double>(text.size()) &&
+          MayHold(readings_[i].text, text.front(), tables_)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   // A reading is right as often as it says; where it is not, some other text is read for it.
-  double Fit(const Designator& designator) const {
+  // REQUIRES: the costs are those of the designator's text.
+  double Fit(const Designator& designator, const std::string& text) const {
     double fit = readings_.empty() ? kNothingRead : kUnlikeAll;
-    for (const Alternative& reading : readings_) {
-      const std::string text = Trimmed(reading.text);
-      const double least = ParseDesignator(text, tables_) ? kLeastDoubt : kDoubtOfOthers;
-      const double doubt = std::max(least, 1 - reading.confidence);
-      const double right = Upper(text) == designator.Text() ? 1 - doubt : 0;
-      const double misread = doubt * kMisread * std::exp(-MisreadingCost(text, designator.Text(), tables_));
-      fit += (kLeastWeight + reading.confidence) / weight_ * (right + misread);
+    for (std::size_t i = 0; i < readings_.size(); ++i) {
+      const double doubt = trimmed_[i].doubt;
+      const double right = trimmed_[i].upper == text ? 1 - doubt : 0;
+      const double misread = doubt * kMisread * std::exp(-costs_[i]);
+      fit += (kLeastWeight + readings_[i].confidence) / weight_ * (right + misread);
     }
     return std::log(fit) + (classes_.empty() ? 0 : IsTold(designator) ? kClassOfWords : kOtherClassThanWords);
   }
 
+  // What is asked of a reading for every candidate.
+  struct Reading {
+    std::string text;   // trimmed
+    std::string upper;  // the same in capitals
+    double doubt = 0;   // that it is wrong
+  };
+
   const ListRow& row_;
   const Rules::Tables& tables_;
   std::vector<Alternative> readings_;
+  std::vector<Reading> trimmed_;  // by reading
+  std::vector<double> costs_;     // by reading: of having misread the candidate in hand as it
   double weight_ = 0;
   std::vector<std::string> classes_;  // that the row's words tell
   std::set<std::string> seen_;

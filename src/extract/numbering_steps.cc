@@ -26,7 +26,10 @@ double Learned(double count, double of, double believed) {
 
 // XV1 behind V1: the socket of the part above.
 bool HoldsTheOther(const Designator& above, const Designator& below) {
-  return "X" + above.letters == below.letters || "X" + below.letters == above.letters;
+  const auto holds = [](std::string_view socket, std::string_view part) {
+    return socket.size() == part.size() + 1 && socket.front() == 'X' && socket.substr(1) == part;
+  };
+  return holds(below.letters, above.letters) || holds(above.letters, below.letters);
 }
 
 }  // namespace
@@ -51,12 +54,24 @@ NumberingSteps::NumberingSteps(const std::vector<std::pair<RowName, RowName>>& p
     next += distance == 1 ? 1 : 0;
     back += distance < 0 ? 1 : 0;
   }
-  next_ = Learned(next, within, kUsuallyNext);
-  back_ = Learned(back, within, kSeldomBack);
-  other_class_ = Learned(steps - within, steps, kSeldomOtherClass);
+  const double is_next = Learned(next, within, kUsuallyNext);
+  const double is_back = Learned(back, within, kSeldomBack);
+  const double is_ahead = std::max(0.01, 1 - is_next - is_back);
+  const double is_other_class = Learned(steps - within, steps, kSeldomOtherClass);
+  next_ = std::log(is_next + 0.4 * is_ahead);
+  back_ = std::log(is_back);
+  ahead_ = std::log(is_ahead);
+  other_class_ = std::log(is_other_class);
+  same_class_ = std::log(1 - is_other_class);
   for (const auto& [letters, count] : rows) {
-    class_share_[letters] = (count + 0.5) / (static_cast<double>(pairs.size()) + 3);
+    log_class_share_[letters] = std::log((count + 0.5) / (static_cast<double>(pairs.size()) + 3));
   }
+}
+
+double NumberingSteps::LogOfShare(const std::string& letters) const {
+  static const double kOfUnknown = std::log(kUnknownClass);
+  const auto share = log_class_share_.find(letters);
+  return share == log_class_share_.end() ? kOfUnknown : share->second;
 }
 
 double NumberingSteps::WithinClass(const Designator& above, const Designator& below) const {
@@ -66,32 +81,29 @@ double NumberingSteps::WithinClass(const Designator& above, const Designator& be
     return section ? kNextSection : kTwice;
   }
   if (distance < 0) {
-    return std::log(back_) + Farther(-distance);
+    return back_ + Farther(-distance);
   }
-  const double ahead = std::max(0.01, 1 - next_ - back_);
-  return distance == 1 ? std::log(next_ + 0.4 * ahead) : std::log(ahead) + Farther(distance);
+  return distance == 1 ? next_ : ahead_ + Farther(distance);
 }
 
 double NumberingSteps::ToOtherClass(const Designator& above, const Designator& below) const {
   if (HoldsTheOther(above, below)) {
     const int distance = NumberOf(below) - NumberOf(above);
-    return std::log(other_class_) + (distance == 0 || distance == 1 ? std::log(0.5) : Farther(std::abs(distance)));
+    return other_class_ + (distance == 0 || distance == 1 ? std::log(0.5) : Farther(std::abs(distance)));
   }
-  const auto share = class_share_.find(below.letters);
   // A class begins at its lowest number: 1, 101 or 201 more often than 37.
-  const int number = NumberOf(below) % 100;
-  return std::log(other_class_) + std::log(share == class_share_.end() ? kUnknownClass : share->second) +
-         std::log(0.5) - 0.5 * std::log(std::max(1, number)) - (NumberOf(below) >= 100 ? 1 : 0);
+  const int number = NumberOf(below);
+  return other_class_ + LogOfShare(below.letters) + std::log(0.5) - 0.5 * std::log(std::max(1, number % 100)) -
+         (number >= 100 ? 1 : 0);
 }
 
 double NumberingSteps::Likeliness(const RowName& above, const RowName& below) const {
   if (above.assembly != below.assembly) {
-    const auto share = class_share_.find(below.designator.letters);
-    return kNewAssembly + std::log(share == class_share_.end() ? kUnknownClass : share->second) -
+    return kNewAssembly + LogOfShare(below.designator.letters) -
            0.5 * std::log(std::max(1, NumberOf(below.designator)));
   }
   return above.designator.letters == below.designator.letters
-             ? std::log(1 - other_class_) + WithinClass(above.designator, below.designator)
+             ? same_class_ + WithinClass(above.designator, below.designator)
              : ToOtherClass(above.designator, below.designator);
 }
 

@@ -7,15 +7,16 @@
 
 #include <map>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
 namespace benchleaf::extract {
 
-// A designator at a row's beginning, and the assembly that is in force there.
+// A designator at a row's beginning, and the assembly that is in force there: views of what others keep.
 struct RowName {
-  std::string assembly;
-  Designator designator;
+  std::string_view assembly;
+  const Designator& designator;
 };
 
 class NumberingSteps {
@@ -30,10 +31,15 @@ class NumberingSteps {
   double WithinClass(const Designator& above, const Designator& below) const;
   double ToOtherClass(const Designator& above, const Designator& below) const;
 
-  double next_ = 0;                            // chance that the number is the next one, within a class
-  double back_ = 0;                            // chance that it is a lower one
-  double other_class_ = 0;                     // chance that the class changes
-  std::map<std::string, double> class_share_;  // of the rows that have it
+  double LogOfShare(const std::string& letters) const;
+
+  // Natural logarithms of chances.
+  double next_ = 0;                                // that the number is the next one, within a class
+  double back_ = 0;                                // that it is a lower one
+  double ahead_ = 0;                               // that it is a higher one
+  double other_class_ = 0;                         // that the class changes
+  double same_class_ = 0;                          // that it does not
+  std::map<std::string, double> log_class_share_;  // of the rows that have it
 };
 
 }  // namespace benchleaf::extract

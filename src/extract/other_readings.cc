@@ -9,12 +9,18 @@ namespace benchleaf::extract {
 
 std::vector<Alternative> OtherReadings(const Word& word) {
   constexpr double kSure = 0.85;
-  const std::string own = Trimmed(PlainText(word.text));
-  const bool number = word.confidence >= kSure && own.size() > 1 && std::all_of(own.begin(), own.end(), IsDigit);
   std::vector<Alternative> others = word.alternatives;
+  if (others.empty() || word.confidence < kSure) {
+    return others;
+  }
+  const std::string own = Trimmed(PlainText(word.text));
+  const bool number = own.size() > 1 && std::all_of(own.begin(), own.end(), IsDigit);
+  if (!number) {
+    return others;
+  }
   std::erase_if(others, [&](const Alternative& other) {
     const std::string text = Trimmed(PlainText(other.text));
-    return number && !text.empty() && IsLetter(text.front()) && text.size() != own.size();
+    return !text.empty() && IsLetter(text.front()) && text.size() != own.size();
   });
   return others;
 }

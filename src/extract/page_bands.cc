@@ -41,13 +41,18 @@ void PageBands::Add(std::size_t number, double top, double bottom) {
 
 std::vector<std::size_t> PageBands::Beside(double top, double bottom) const {
   std::vector<std::size_t> beside;
+  Beside(top, bottom, beside);
+  return beside;
+}
+
+void PageBands::Beside(double top, double bottom, std::vector<std::size_t>& beside) const {
+  beside.clear();
   const std::size_t last = BandAt(std::max(top, bottom));
   for (std::size_t band = BandAt(top); band <= last; ++band) {
     beside.insert(beside.end(), bands_[band].begin(), bands_[band].end());
   }
   std::sort(beside.begin(), beside.end());
   beside.erase(std::unique(beside.begin(), beside.end()), beside.end());
-  return beside;
 }
 
 }  // namespace benchleaf::extract

@@ -23,6 +23,8 @@ class PageBands {
   // All things that may share some height with what lies between `top` and `bottom`, each once, numbers rising. Some
   // of them may lie a little above or below.
   std::vector<std::size_t> Beside(double top, double bottom) const;
+  // The same into `beside`, so that one vector serves many questions.
+  void Beside(double top, double bottom, std::vector<std::size_t>& beside) const;
 
  private:
   std::size_t BandAt(double y) const;

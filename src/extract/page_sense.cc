@@ -14,7 +14,6 @@ PageSense SenseOf(const std::vector<Piece>& pieces, bool list, double cap, const
   sense.list = list;
   sense.cap = cap;
   sense.tube_designators = Places(BottomOf(pieces), pieces.size());
-  std::vector<Piece> upright;
   for (const Piece& piece : pieces) {
     const std::string text = Trimmed(piece.text);
     sense.alignment = sense.alignment || Upper(text).find("ALIGNMENT") != std::string::npos;
@@ -29,28 +28,24 @@ PageSense SenseOf(const std::vector<Piece>& pieces, bool list, double cap, const
         sense.tube_designators.Add(piece.box);
       }
     }
-    if (piece.turn == 0) {
-      upright.push_back(piece);
-    }
-  }
-  if (!list) {
-    std::set<std::string> titled;
-    std::set<std::string> named;
-    for (const Line& line : JoinLines(std::move(upright))) {
-      const std::vector<std::string> words = WordsOf(line.pieces);
-      if (auto title = TitledAssembly(words, tables)) {
-        titled.insert(*title);
-      } else if (auto assembly = DrawnAssembly(words, tables)) {
-        named.insert(*assembly);
-      }
-    }
-    // The title tells of the whole drawing, other lines perhaps of a board that is on it.
-    const std::set<std::string>& told = titled.empty() ? named : titled;
-    if (told.size() == 1) {
-      sense.assembly = *told.begin();
-    }
   }
   return sense;
+}
+
+std::string AssemblyNamedBy(const std::vector<Line>& lines, const Rules::Tables& tables) {
+  std::set<std::string> titled;
+  std::set<std::string> named;
+  for (const Line& line : lines) {
+    const std::vector<std::string> words = WordsOf(line.pieces);
+    if (auto title = TitledAssembly(words, tables)) {
+      titled.insert(*title);
+    } else if (auto assembly = DrawnAssembly(words, tables)) {
+      named.insert(*assembly);
+    }
+  }
+  // The title tells of the whole drawing, other lines perhaps of a board that is on it.
+  const std::set<std::string>& told = titled.empty() ? named : titled;
+  return told.size() == 1 ? *told.begin() : std::string();
 }
 
 }  // namespace benchleaf::extract

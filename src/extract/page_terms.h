@@ -76,7 +76,11 @@ struct PageSense {
   double cap = 1;  // capital height, px
 };
 
+// All but the assembly.
 PageSense SenseOf(const std::vector<Piece>& pieces, bool list, double cap, const Rules::Tables& tables);
+
+// The assembly that a drawing shows by what its upright lines say; empty when they name none or several.
+std::string AssemblyNamedBy(const std::vector<Line>& lines, const Rules::Tables& tables);
 
 // The terms of pieces that stand in lines, words joined that a reader or a draughtsman spaced apart.
 std::vector<PageTerm> TermsOfLines(const std::vector<Line>& lines, const PageSense& sense, const Rules::Tables& tables);

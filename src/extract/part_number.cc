@@ -35,12 +35,7 @@ char LetterOfFigure(char figure) {
   }
 }
 
-}  // namespace
-
-double SureOfPartNumber(std::string_view text, const Rules::Tables& tables, PartPlace place) {
-  if (text.size() < 4 || text.size() > kLongest) {
-    return 0;
-  }
+double FreshSureOfPartNumber(std::string_view text, const Rules::Tables& tables, PartPlace place) {
   const auto figures = static_cast<std::size_t>(std::count_if(text.begin(), text.end(), IsDigit));
   for (const PartPattern& part : tables.part_patterns) {
     if (figures >= part.figures && (part.anywhere || place == PartPlace::kList) &&
@@ -49,6 +44,17 @@ double SureOfPartNumber(std::string_view text, const Rules::Tables& tables, Part
     }
   }
   return 0;
+}
+
+}  // namespace
+
+double SureOfPartNumber(std::string_view text, const Rules::Tables& tables, PartPlace place) {
+  if (text.size() < 4 || text.size() > kLongest) {
+    return 0;
+  }
+  const auto fresh = [&] { return FreshSureOfPartNumber(text, tables, place); };
+  // The words of a list's row are asked for again and again, others once: TermsIn remembers those.
+  return place == PartPlace::kList ? tables.list_numbers_known.Of(text, fresh) : fresh();
 }
 
 std::size_t LeastFigures(std::string_view pattern) {
@@ -93,12 +99,9 @@ std::string ShapeOf(std::string_view text) {
 }
 
 std::string FittedToShape(std::string_view text, std::string_view shape, const Rules::Tables& tables) {
-  std::vector<std::string> characters;
-  for (std::string& character : Characters(text)) {
-    if (character.find_first_of(kDashes) == std::string::npos) {
-      characters.push_back(std::move(character));
-    }
-  }
+  std::vector<std::string_view> characters = Characters(text);
+  std::erase_if(characters,
+                [](std::string_view character) { return character.find_first_of(kDashes) != std::string_view::npos; });
   const auto signs = static_cast<std::size_t>(
       std::count_if(shape.begin(), shape.end(), [](char c) { return kDashes.find(c) != std::string_view::npos; }));
   const std::size_t wanted = shape.size() - signs;
@@ -113,7 +116,7 @@ std::string FittedToShape(std::string_view text, std::string_view shape, const R
       fitted += form;
       continue;
     }
-    const std::string& character = characters[at++];
+    const std::string_view character = characters[at++];
     const char c = character.size() == 1 ? character.front() : '\0';
     char right = 0;
     if (form == '9') {

@@ -5,6 +5,7 @@
 #include "extract/plain_text.h"
 
 #include <algorithm>
+#include <numeric>
 #include <utility>
 
 namespace benchleaf::extract {
@@ -72,14 +73,21 @@ double CapHeight(const PageReading& reading) {
 }
 
 std::vector<Line> JoinLines(std::vector<Piece> pieces) {
-  std::stable_sort(pieces.begin(), pieces.end(), [](const Piece& a, const Piece& b) { return a.box.x < b.box.x; });
+  // Pieces are large: their order is found first.
+  std::vector<std::size_t> from_left(pieces.size());
+  std::iota(from_left.begin(), from_left.end(), std::size_t{0});
+  std::stable_sort(from_left.begin(), from_left.end(),
+                   [&](std::size_t a, std::size_t b) { return pieces[a].box.x < pieces[b].box.x; });
   std::vector<Line> lines;
   PageBands ends(BottomOf(pieces), pieces.size());
-  for (Piece& piece : pieces) {
+  std::vector<std::size_t> beside;
+  for (const std::size_t next : from_left) {
+    Piece& piece = pieces[next];
     // The line whose last pieces stand beside this one.
     std::size_t best = lines.size();
     double best_share = 0.5;
-    for (const std::size_t i : ends.Beside(piece.box.y, piece.box.bottom())) {
+    ends.Beside(piece.box.y, piece.box.bottom(), beside);
+    for (const std::size_t i : beside) {
       const Line& line = lines[i];
       const double share = SharedHeight(EndOf(line), piece.box);
       // Pieces one above the other belong to two lines, however close these are.

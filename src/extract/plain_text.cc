@@ -18,6 +18,10 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 40> kSpellin
     {"\u2020", "*"},   {"\u2021", "*"},   {" ", ""},         {"\t", ""},
 }};
 
+// Whether a byte is a character that stays as it is: nearly all are, and PlainText is asked for every word of a page
+// several times.
+constexpr bool StaysPlain(char c) { return static_cast<unsigned char>(c) < 0x80 && c != '`' && c != ' ' && c != '\t'; }
+
 constexpr std::string_view kEdges = ".,;:()[]{}<>*'\"-_=~+|/\\!^#";
 
 }  // namespace
@@ -39,11 +43,12 @@ std::size_t CharacterLength(std::string_view text, std::size_t at) {
   return length;
 }
 
-std::vector<std::string> Characters(std::string_view text) {
-  std::vector<std::string> characters;
+std::vector<std::string_view> Characters(std::string_view text) {
+  std::vector<std::string_view> characters;
+  characters.reserve(text.size());
   for (std::size_t at = 0; at < text.size();) {
     const std::size_t length = CharacterLength(text, at);
-    characters.emplace_back(text.substr(at, length));
+    characters.push_back(text.substr(at, length));
     at += length;
   }
   return characters;
@@ -53,6 +58,10 @@ std::string PlainText(std::string_view text) {
   std::string plain;
   plain.reserve(text.size());
   for (std::size_t at = 0; at < text.size();) {
+    if (StaysPlain(text[at])) {
+      plain += text[at++];
+      continue;
+    }
     const std::string_view character = text.substr(at, CharacterLength(text, at));
     const auto* spelling =
         std::find_if(kSpellings.begin(), kSpellings.end(), [&](const auto& pair) { return pair.first == character; });

@@ -3,6 +3,9 @@
 #ifndef BENCHLEAF_SRC_EXTRACT_RULE_TABLES_H_
 #define BENCHLEAF_SRC_EXTRACT_RULE_TABLES_H_
 
+#include "extract/memo.h"
+#include "extract/term.h"
+
 #include "benchleaf/extract/rules.h"
 
 #include <array>
@@ -108,6 +111,10 @@ struct Rules::Tables {
   std::map<extract::ListRole, std::vector<std::string>> list_words;         // phrases in capitals, by role
   std::map<std::string, std::vector<std::string>, std::less<>> part_words;  // a word to letters of designators
   std::vector<extract::KindPhrase> kind_phrases;
+
+  // What these tables said before: of a word and its surroundings (terms.cc), of a text in lists (part_number.cc).
+  extract::Memo<std::vector<extract::Term>> terms_known;
+  extract::Memo<double> list_numbers_known;
 };
 
 }  // namespace benchleaf

@@ -57,11 +57,11 @@ bool IsSemiconductor(std::string_view text) {
 namespace {
 
 // The figures and suffix that the rest of a type was read as; empty when it cannot be that. Adds to `unlike`.
-std::string Serial(const std::vector<std::string>& read, std::size_t from, const Rules::Tables& tables,
+std::string Serial(const std::vector<std::string_view>& read, std::size_t from, const Rules::Tables& tables,
                    double& unlike) {
   std::string serial;
   for (std::size_t i = from; i < read.size(); ++i) {
-    const std::string& character = read[i];
+    const std::string_view character = read[i];
     if (character.size() == 1 && IsDigit(character.front())) {
       serial += character;
       continue;
@@ -86,7 +86,7 @@ std::optional<RepairedType> SemiconductorLookingLike(std::string_view plain, con
   constexpr std::array<std::string_view, 13> kFronts = {"1N",  "2N",  "3N",  "1S",  "2SA", "2SB", "2SC",
                                                         "2SD", "2SF", "2SH", "2SJ", "2SK", "3SK"};
   constexpr double kMostUnlike = 1;
-  const std::vector<std::string> read = Characters(plain);
+  const std::vector<std::string_view> read = Characters(plain);
   std::optional<RepairedType> best;
   double least = kMostUnlike + 1;
   for (const std::string_view front : kFronts) {
@@ -96,7 +96,7 @@ std::optional<RepairedType> SemiconductorLookingLike(std::string_view plain, con
     if (read[front.size() - 1] != front.substr(front.size() - 1)) {
       continue;
     }
-    const std::vector<std::string> start(read.begin(), read.begin() + static_cast<std::ptrdiff_t>(front.size()));
+    const std::vector<std::string_view> start(read.begin(), read.begin() + static_cast<std::ptrdiff_t>(front.size()));
     auto unlike = Unlikeness(start, front, tables);
     if (!unlike) {
       continue;

@@ -8,6 +8,7 @@
 #include <cmath>
 #include <cstddef>
 #include <optional>
+#include <utility>
 
 namespace benchleaf::extract {
 namespace {
@@ -185,12 +186,9 @@ bool IsDesignatorList(const std::string& text) {
 
 }  // namespace
 
-std::vector<Term> TermsIn(std::string_view plain, const Rules::Tables& tables, const Surroundings& around) {
-  const std::string text = Trimmed(plain);
-  // Longer texts are runs of leaders or of several columns; the limit also bounds the recursion below.
-  if (text.size() < 2 || text.size() > 60) {
-    return {};
-  }
+namespace {
+
+std::vector<Term> FreshTermsIn(const std::string& text, const Rules::Tables& tables, const Surroundings& around) {
   if (const auto whole = WholeTerm(text, tables, around)) {
     return {*whole};
   }
@@ -207,6 +205,30 @@ std::vector<Term> TermsIn(std::string_view plain, const Rules::Tables& tables, c
     return {*decimal};
   }
   return TermsBetweenSigns(text, tables, around);
+}
+
+// The surroundings as one character, for the memo's key.
+char KeyOf(const Surroundings& around) {
+  const auto parts = {std::pair(static_cast<int>(around.ranges), 2), std::pair(static_cast<int>(around.parts), 2),
+                      std::pair(static_cast<int>(around.tubes), 2), std::pair(static_cast<int>(around.lone_strokes), 3),
+                      std::pair(around.rkm_in_use ? 1 : 0, 2)};
+  int key = 0;
+  for (const auto& [value, choices] : parts) {
+    key = key * choices + value;
+  }
+  return static_cast<char>(key);
+}
+
+}  // namespace
+
+std::vector<Term> TermsIn(std::string_view plain, const Rules::Tables& tables, const Surroundings& around) {
+  const std::string text = Trimmed(plain);
+  // Longer texts are runs of leaders or of several columns; the limit also bounds the recursion through
+  // TermsBetweenSigns.
+  if (text.size() < 2 || text.size() > 60) {
+    return {};
+  }
+  return tables.terms_known.Of(KeyOf(around) + text, [&] { return FreshTermsIn(text, tables, around); });
 }
 
 std::vector<Term> TermsOf(const Piece& piece, const Rules::Tables& tables, const Surroundings& around) {

@@ -8,21 +8,13 @@
 #include "extract/part_number.h"
 #include "extract/pieces.h"
 #include "extract/rule_tables.h"
+#include "extract/term.h"
 #include "extract/tube_type.h"
 
-#include "benchleaf/extract/sighting.h"
-
-#include <string>
 #include <string_view>
 #include <vector>
 
 namespace benchleaf::extract {
-
-struct Term {
-  TermKind kind = TermKind::kDesignator;
-  std::string text;  // canonical
-  double sure = 0;   // 0 to 1, by form alone
-};
 
 // What the surroundings of a word say about it.
 struct Surroundings {

@@ -23,7 +23,7 @@ struct Candidate {
 constexpr double kFigureForSuffix = 0.5;
 
 // The letters that the rest of a text may be when a suffix must stand there: "GT8" is GTB.
-std::string AsSuffix(const std::vector<std::string>& characters, std::size_t from) {
+std::string AsSuffix(const std::vector<std::string_view>& characters, std::size_t from) {
   std::string suffix;
   for (std::size_t i = from; i < characters.size(); ++i) {
     if (characters[i] == "8") {
@@ -38,24 +38,24 @@ std::string AsSuffix(const std::vector<std::string>& characters, std::size_t fro
 }
 
 // Whether a letter and a figure of the type were read as they are, so that not all of it is guessed.
-bool HasAnchors(const std::vector<std::string>& read, const std::string& type) {
+bool HasAnchors(const std::vector<std::string_view>& read, const std::string& type) {
   bool letter = false;
   bool figure = false;
   for (std::size_t i = 0; i < type.size(); ++i) {
-    const bool same = read[i] == std::string(1, type[i]);
+    const bool same = read[i] == std::string_view(type).substr(i, 1);
     letter = letter || (same && IsUpper(type[i]));
     figure = figure || (same && IsDigit(type[i]));
   }
   return letter && figure;
 }
 
-std::vector<Candidate> Candidates(const std::vector<std::string>& read, const Rules::Tables& tables) {
+std::vector<Candidate> Candidates(const std::vector<std::string_view>& read, const Rules::Tables& tables) {
   std::vector<Candidate> candidates;
-  std::vector<std::string> stem = read;
+  std::vector<std::string_view> stem = read;
   for (std::size_t cut = 0; cut <= kLongestSuffix && read.size() >= cut + 3; ++cut) {
     stem.resize(read.size() - cut);
     std::string joined;
-    for (const std::string& character : stem) {
+    for (const std::string_view character : stem) {
       joined += character;
     }
     const auto known = tables.folded_tubes.find(Folded(joined, tables));
@@ -90,7 +90,7 @@ std::optional<TubeType> TubeTypeLookingLike(const std::string& text, const Rules
   if (std::none_of(text.begin(), text.end(), IsDigit) || std::none_of(text.begin(), text.end(), IsUpper)) {
     return std::nullopt;
   }
-  const std::vector<std::string> read = Characters(text);
+  const std::vector<std::string_view> read = Characters(text);
   // Three characters are too few to tell a type from a pin, unless a tube is meant.
   if (read.size() < (context == TubeContext::kTube ? 3U : 4U)) {
     return std::nullopt;

@@ -4,8 +4,10 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <map>
 #include <set>
 #include <string>
+#include <vector>
 
 namespace benchleaf::linking {
 namespace {
@@ -41,9 +43,12 @@ std::vector<Link> ItemLinks(const std::vector<LinkPage>& pages) {
   for (std::size_t page = 0; page < pages.size() && !lists.empty(); ++page) {
     const LinkPage& drawing = pages[page];
     std::set<std::string> called_out;
-    for (const Sighting& sighting : drawing.sightings) {
+    std::map<std::string, std::vector<std::size_t>> places;  // by item
+    for (std::size_t i = 0; i < drawing.sightings.size(); ++i) {
+      const Sighting& sighting = drawing.sightings[i];
       if (sighting.kind == TermKind::kItem && drawing.kind != PageKind::kPartsList) {
         called_out.insert(sighting.text);
+        places[sighting.text].push_back(i);
       }
     }
     if (called_out.empty()) {
@@ -61,11 +66,10 @@ std::vector<Link> ItemLinks(const std::vector<LinkPage>& pages) {
     for (const std::size_t list : shown) {
       for (const ItemList::Row& row : lists[list].rows) {
         const Entry& entry = pages[row.page].entries[row.entry];
-        for (std::size_t i = 0; i < drawing.sightings.size(); ++i) {
-          const Sighting& sighting = drawing.sightings[i];
-          if (sighting.kind == TermKind::kItem && sighting.text == entry.item) {
-            links.push_back({row.page, row.entry, page, i, sighting.confidence * entry.confidence * believed, reason});
-          }
+        const auto at = places.find(entry.item);
+        for (const std::size_t i : at == places.end() ? std::vector<std::size_t>() : at->second) {
+          const double confidence = drawing.sightings[i].confidence * entry.confidence * believed;
+          links.push_back({row.page, row.entry, page, i, confidence, reason});
         }
       }
     }

@@ -46,8 +46,13 @@ struct Seen {
   std::size_t page = 0;
   std::size_t sighting = 0;
   std::string assembly;
-  bool section = false;  // the entry names the whole part, the drawing a section of it
+  bool section = false;      // the entry names the whole part, the drawing a section of it
+  std::size_t agreeing = 0;  // rows that have the value beside the symbol
 };
+
+// Ties of rows to places of one designator that are looked at. Real manuals have some hundreds, where each of many
+// units has its R1; a page that names one part thousands of times must not take the time of their product.
+constexpr std::size_t kMostTies = 65536;
 
 using linking::Agreement;
 
@@ -67,6 +72,9 @@ class Linker {
       }
     }
     NoteSightings();
+    for (auto& [own, places] : seen_) {
+      LookAtValues(own, places);
+    }
     NoteAssembliesShown();
   }
 
@@ -92,12 +100,28 @@ class Linker {
         if (!ShowsParts(pages_[page].kind, name.own)) {
           continue;
         }
-        seen_[name.own].push_back({page, i, name.assembly, false});
+        seen_[name.own].push_back({page, i, name.assembly, false, 0});
         const std::string whole = WithoutSection(name.own);
         if (!whole.empty() && listed_in_.count(name.own) == 0) {
-          seen_[whole].push_back({page, i, name.assembly, true});
+          seen_[whole].push_back({page, i, name.assembly, true, 0});
         }
       }
+    }
+  }
+
+  // Leaves no more places than may be tied to all rows, the first ones, and counts the rows whose value agrees.
+  void LookAtValues(const std::string& own, std::vector<Seen>& places) const {
+    const auto rows = rows_.find(own);
+    if (rows == rows_.end()) {
+      return;
+    }
+    const std::size_t most = std::max<std::size_t>(1, kMostTies / rows->second.size());
+    places.erase(places.begin() + static_cast<std::ptrdiff_t>(std::min(most, places.size())), places.end());
+    for (Seen& place : places) {
+      place.agreeing =
+          static_cast<std::size_t>(std::count_if(rows->second.begin(), rows->second.end(), [&](const Row& row) {
+            return ValueAgreement(*row.entry, own, place) == Agreement::kAgrees;
+          }));
     }
   }
 
@@ -146,14 +170,6 @@ class Linker {
     }
   }
 
-  // Whether another row that lists the designator has the value beside the symbol.
-  bool AnotherAgrees(const Entry& entry, const std::string& own, const Seen& place) const {
-    const std::vector<Row>& rows = rows_.at(own);
-    return std::any_of(rows.begin(), rows.end(), [&](const Row& row) {
-      return row.entry != &entry && ValueAgreement(*row.entry, own, place) == Agreement::kAgrees;
-    });
-  }
-
   std::optional<Link> LinkTo(const Entry& entry, const Named& name, const Seen& place) const {
     const Sighting& sighting = pages_[place.page].sightings[place.sighting];
     const std::set<std::string>& assemblies = listed_in_.at(name.own);
@@ -187,7 +203,7 @@ class Linker {
       believed = told ? std::max(believed, 0.98) : 0.85;
       link.reason = told ? link.reason + ", value agrees" : "value agrees";
     } else if (value == Agreement::kDiffers) {
-      if (!told && AnotherAgrees(entry, name.own, place)) {
+      if (!told && place.agreeing > 0) {
         return std::nullopt;
       }
       believed *= told ? 0.85 : 0.4;

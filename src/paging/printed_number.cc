@@ -19,7 +19,7 @@ std::string AsPageNumber(const std::string& plain, const Rules::Tables& tables) 
   std::string number;
   std::size_t figures = 0;
   std::size_t dashes = 0;
-  for (const std::string& character : extract::Characters(text)) {
+  for (const std::string_view character : extract::Characters(text)) {
     if (character == "-") {
       number += '-';
       ++dashes;

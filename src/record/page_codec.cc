@@ -95,8 +95,9 @@ std::string EncodePage(const PageRecord& page, WithReadings with_readings) {
                                 std::move(entries), std::move(reading)}));
 }
 
-Result<PageRecord> DecodePage(std::string_view bytes) {
-  CborReader reader(bytes);
+namespace {
+
+PageRecord ReadPageHead(CborReader& reader) {
   reader.Array(10);
   PageRecord page;
   page.file = reader.Name();
@@ -106,6 +107,21 @@ Result<PageRecord> DecodePage(std::string_view bytes) {
   page.failure = reader.Failure();
   page.plain_mode = reader.Bool();
   page.facts = ReadFacts(reader);
+  return page;
+}
+
+}  // namespace
+
+Result<PageRecord> DecodePageHead(std::string_view bytes) {
+  CborReader reader(bytes);
+  PageRecord page = ReadPageHead(reader);
+  if (!reader.ok()) return Fail(ErrorCode::kDamaged, "the stored page is damaged");
+  return page;
+}
+
+Result<PageRecord> DecodePage(std::string_view bytes) {
+  CborReader reader(bytes);
+  PageRecord page = ReadPageHead(reader);
   const std::size_t sightings = reader.Array();
   for (std::size_t i = 0; i < sightings && reader.ok(); ++i) page.sightings.push_back(ReadSighting(reader));
   const std::size_t entries = reader.Array();

@@ -16,8 +16,8 @@ bool Holds(const std::vector<std::string>& texts, std::string_view text) {
   return std::find(texts.begin(), texts.end(), text) != texts.end();
 }
 
-bool Holds(const std::vector<std::string_view>& texts, std::string_view text) {
-  return std::find(texts.begin(), texts.end(), text) != texts.end();
+bool Holds(const StoredForms& forms, std::string_view text) {
+  return forms.Any([text](std::string_view form) { return form == text; });
 }
 
 constexpr std::string_view kItemWord = "ITEM";
@@ -84,8 +84,7 @@ bool AskedTerm::FitsAsForm(const StoredSighting& sighting) const {
   if (sighting.kind == TermKind::kDesignator) return FitsAsDesignatorForm(sighting);
   if (sighting.kind != TermKind::kTube) return false;
   if (Holds(sighting.forms, canonical_) || Holds(tube_forms_, sighting.text)) return true;
-  return names_several_tubes_ && std::any_of(sighting.forms.begin(), sighting.forms.end(),
-                                             [this](std::string_view form) { return Holds(tube_forms_, form); });
+  return names_several_tubes_ && sighting.forms.Any([this](std::string_view form) { return Holds(tube_forms_, form); });
 }
 
 bool AskedTerm::LooksAlike(std::string_view text) const {
@@ -100,8 +99,7 @@ bool AskedTerm::Fits(const StoredSighting& sighting, Match match) const {
   if (match == Match::kForm) return FitsAsForm(sighting);
   if (sighting.kind == TermKind::kItem) return false;
   const bool looks_alike =
-      LooksAlike(sighting.text) || std::any_of(sighting.forms.begin(), sighting.forms.end(),
-                                               [this](std::string_view form) { return LooksAlike(form); });
+      LooksAlike(sighting.text) || sighting.forms.Any([this](std::string_view form) { return LooksAlike(form); });
   return looks_alike && !FitsAsForm(sighting);
 }
 

@@ -3,6 +3,7 @@
 #include "store/fields.h"
 #include "store/schema.h"
 #include "store/sighting_names.h"
+#include "store/stored.h"
 #include "store/summary.h"
 
 #include "benchleaf/extract/extract.h"
@@ -75,17 +76,14 @@ void IndexWords(const PageReading& reading, Xapian::Document& document) {
   for (const Word& word : reading.words) generator.index_text_without_positions(word.text);
 }
 
-void AddReading(Xapian::WritableDatabase& database, const ManualRecord& manual, const PageRecord& page) {
+Xapian::Document ReadingDocument(const ManualRecord& manual, const PageRecord& page) {
   Xapian::Document document;
   document.set_data(EncodeReading(page.reading));
   document.add_boolean_term(ManualTerm(manual.set, manual.manual));
-  database.add_document(document);
+  return document;
 }
 
-// Its reading and then the page.
-void AddPage(Xapian::WritableDatabase& database, const ManualRecord& manual, const PageRecord& page,
-             const Rules& rules) {
-  AddReading(database, manual, page);
+Xapian::Document PageDocument(const ManualRecord& manual, const PageRecord& page, const Rules& rules) {
   const Forms forms = FormsOf(page.sightings);
   Xapian::Document document;
   document.set_data(PageData(manual, page, forms));
@@ -100,14 +98,10 @@ void AddPage(Xapian::WritableDatabase& database, const ManualRecord& manual, con
   for (const Word& word : page.reading.words) {
     for (const std::string& folded : FoldedReadings(word, rules)) document.add_boolean_term(MisreadTerm(folded));
   }
-  database.add_document(document);
+  return document;
 }
 
-}  // namespace
-
-void AddManual(Xapian::WritableDatabase& database, const ManualRecord& manual, const Rules& rules) {
-  for (const PageRecord& page : manual.pages) AddPage(database, manual, page, rules);
-
+Xapian::Document ManualDocument(const ManualRecord& manual) {
   FieldWriter fields;
   fields.Text(EncodeManualHead(manual));
   fields.Text(EncodeLinks(manual.links));
@@ -121,7 +115,57 @@ void AddManual(Xapian::WritableDatabase& database, const ManualRecord& manual, c
   document.add_boolean_term(HeadTerm(manual.set, manual.manual));
   document.add_boolean_term(SetHeadsTerm(manual.set));
   document.add_boolean_term(ManualTerm(manual.set, manual.manual));
-  database.add_document(document);
+  return document;
+}
+
+// The first id of the manual's documents, where they follow each other and are as many as will be written; else 0.
+Xapian::docid FirstToReplace(const Xapian::Database& database, const ManualRecord& manual) {
+  const std::string term = ManualTerm(manual.set, manual.manual);
+  const auto count = static_cast<Xapian::doccount>(2 * manual.pages.size() + 1);
+  if (database.get_termfreq(term) != count) return 0;
+  auto at = database.postlist_begin(term);
+  const Xapian::docid first = *at;
+  at.skip_to(first + count - 1);
+  // The term may be cut, and then be another manual's, too.
+  const bool follow = at != database.postlist_end(term) && *at == first + count - 1;
+  if (!follow) return 0;
+  const StoredManual stored = ParseManual(database.get_document(*at).get_data(), *at, 1);
+  return stored.manual.set == manual.set && stored.manual.manual == manual.manual ? first : 0;
+}
+
+bool SameTerms(const Xapian::Database& database, Xapian::docid id, const Xapian::Document& document) {
+  auto old_term = database.termlist_begin(id);
+  const auto old_end = database.termlist_end(id);
+  auto term = document.termlist_begin();
+  for (; term != document.termlist_end() && old_term != old_end; ++term, ++old_term) {
+    if (*term != *old_term || term.get_wdf() != old_term.get_wdf()) return false;
+  }
+  return term == document.termlist_end() && old_term == old_end;
+}
+
+// Writes what differs. The values of a page and a manual are names that stand in its data as well.
+void Replace(Xapian::WritableDatabase& database, Xapian::docid id, const Xapian::Document& document) {
+  const bool same = database.get_document(id).get_data() == document.get_data() && SameTerms(database, id, document);
+  if (!same) database.replace_document(id, document);
+}
+
+}  // namespace
+
+void PutManual(Xapian::WritableDatabase& database, const ManualRecord& manual, const Rules& rules) {
+  Xapian::docid next = FirstToReplace(database, manual);
+  if (next == 0) database.delete_document(ManualTerm(manual.set, manual.manual));
+  const auto put = [&](const Xapian::Document& document) {
+    if (next == 0) {
+      database.add_document(document);
+    } else {
+      Replace(database, next++, document);
+    }
+  };
+  for (const PageRecord& page : manual.pages) {
+    put(ReadingDocument(manual, page));
+    put(PageDocument(manual, page, rules));
+  }
+  put(ManualDocument(manual));
 }
 
 }  // namespace benchleaf::store

@@ -12,9 +12,11 @@
 
 namespace benchleaf::store {
 
-// Adds the manual's documents to the database. Throws Xapian::Error.
-// REQUIRES: a transaction is under way; the database holds no document of this manual.
-void AddManual(Xapian::WritableDatabase& database, const ManualRecord& manual, const Rules& rules);
+// Puts the manual's documents in the place of those that the database has of it, if any. Where it has as many pages as
+// before, documents that do not change are left as they are: after a change of the rules that is most of them. Throws
+// Xapian::Error.
+// REQUIRES: a transaction is under way.
+void PutManual(Xapian::WritableDatabase& database, const ManualRecord& manual, const Rules& rules);
 
 }  // namespace benchleaf::store
 

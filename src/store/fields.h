@@ -32,6 +32,8 @@ class FieldReader {
   // A number of things that take a byte each at least.
   std::uint64_t Count();
   std::string_view Text();
+  // What has not been read yet.
+  std::string_view left() const { return left_; }
 
  private:
   std::string_view left_;

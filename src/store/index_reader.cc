@@ -1,7 +1,7 @@
 #include "benchleaf/store/index_reader.h"
 
 #include "store/find.h"
-#include "store/folder.h"
+#include "store/open_database.h"
 #include "store/parts.h"
 #include "store/schema.h"
 #include "store/set_names.h"
@@ -18,10 +18,6 @@ namespace benchleaf {
 namespace fs = std::filesystem;
 
 namespace {
-
-Error NoIndex(const fs::path& folder) {
-  return {ErrorCode::kMissing, "there is no index here; make one with: benchleaf index LIBRARY", folder.string(), 0};
-}
 
 tl::unexpected<Error> NoSet(const std::string& set) {
   return Fail(ErrorCode::kMissing, "no set of this name is in the index", set);
@@ -78,20 +74,18 @@ class IndexReader::Impl {
 IndexReader::IndexReader(std::unique_ptr<Impl> impl) : impl_(std::move(impl)) {}
 IndexReader::~IndexReader() = default;
 
-Result<std::unique_ptr<IndexReader>> IndexReader::Open(const fs::path& folder, std::shared_ptr<const Rules> rules) {
-  const Result<store::FolderState> state = store::LookAt(folder);
-  if (!state) return tl::unexpected<Error>(state.error());
-  if (*state != store::FolderState::kDatabase) return tl::unexpected<Error>(NoIndex(folder));
-  try {
-    Xapian::Database database(folder.string());
-    const Result<store::SchemaState> schema = store::CheckSchema(database, folder);
-    if (!schema) return tl::unexpected<Error>(schema.error());
-    if (*schema == store::SchemaState::kNew) return tl::unexpected<Error>(NoIndex(folder));
-    return std::unique_ptr<IndexReader>(
-        new IndexReader(std::make_unique<Impl>(folder, std::move(rules), std::move(database))));
-  } catch (const Xapian::Error& error) {
-    return tl::unexpected<Error>(store::FromXapian(error, folder));
+Result<std::unique_ptr<IndexReader>> IndexReader::Open(const std::vector<fs::path>& folders,
+                                                       std::shared_ptr<const Rules> rules) {
+  Xapian::Database all;
+  std::string names;
+  for (const fs::path& folder : folders) {
+    Result<Xapian::Database> database = store::OpenDatabase(folder);
+    if (!database) return tl::unexpected<Error>(std::move(database.error()));
+    all.add_database(*database);
+    names += (names.empty() ? "" : ", ") + folder.string();
   }
+  return std::unique_ptr<IndexReader>(
+      new IndexReader(std::make_unique<Impl>(std::move(names), std::move(rules), std::move(all))));
 }
 
 Result<std::vector<FoundSighting>> IndexReader::Find(const FindQuery& query) {

@@ -24,6 +24,7 @@ class IndexWriter::Impl {
 
   const Xapian::Database& database() const { return database_; }
   const Rules& rules() const { return *rules_; }
+  bool under_way() const { return under_way_; }
 
   // Runs `body`, which throws Xapian::Error, and gives what it returns.
   template <class Body>
@@ -38,10 +39,24 @@ class IndexWriter::Impl {
   // Runs `change` on the database in one transaction. All of it is on the disk afterwards, or nothing.
   template <class Change>
   Result<void> Commit(const Change& change) {
+    return Make(change, kMostUncommitted);
+  }
+
+  // The same, but what is committed may wait until changes of some size, in pages, have come together.
+  template <class Change>
+  Result<void> Make(const Change& change, std::size_t size) {
     try {
-      database_.begin_transaction(true);
+      if (!under_way_) {
+        database_.begin_transaction(true);
+        under_way_ = true;
+      }
       change(database_);
-      database_.commit_transaction();
+      uncommitted_ += size;
+      if (uncommitted_ >= kMostUncommitted) {
+        uncommitted_ = 0;
+        under_way_ = false;
+        database_.commit_transaction();
+      }
       return {};
     } catch (const Xapian::Error& error) {
       Cancel();
@@ -54,6 +69,8 @@ class IndexWriter::Impl {
 
  private:
   void Cancel() noexcept {
+    uncommitted_ = 0;
+    under_way_ = false;
     try {
       database_.cancel_transaction();
     } catch (...) {
@@ -62,8 +79,12 @@ class IndexWriter::Impl {
     }
   }
 
+  static constexpr std::size_t kMostUncommitted = 1000;  // pages
+
   fs::path folder_;
   std::shared_ptr<const Rules> rules_;
+  bool under_way_ = false;  // a transaction
+  std::size_t uncommitted_ = 0;
   // The note goes before the database, and with it the lock, is given up.
   Xapian::WritableDatabase database_;
   store::WriterNote note_;
@@ -116,18 +137,21 @@ Result<std::vector<std::pair<std::string, std::string>>> IndexWriter::Manuals() 
   return impl_->Ask([&] { return store::ManualNames(impl_->database()); });
 }
 
-Result<std::optional<ManualRecord>> IndexWriter::StoredManual(const std::string& set, const std::string& manual) {
-  return impl_->Ask([&] { return store::LoadManual(impl_->database(), set, manual); });
+Result<std::optional<ManualRecord>> IndexWriter::StoredManual(const std::string& set, const std::string& manual,
+                                                              ManualParts parts) {
+  return impl_->Ask([&] { return store::LoadManual(impl_->database(), set, manual, parts); });
 }
 
-Result<void> IndexWriter::ReplaceManual(const ManualRecord& manual) {
+Result<void> IndexWriter::ReplaceManual(const ManualRecord& manual, Durable durable) {
   if (!LinksFit(manual)) {
     return Fail(ErrorCode::kUsage, "a link of the manual points at no entry or sighting", manual.manual);
   }
-  return impl_->Commit([&](Xapian::WritableDatabase& database) {
-    database.delete_document(store::ManualTerm(manual.set, manual.manual));
-    store::AddManual(database, manual, impl_->rules());
-  });
+  const auto put = [&](Xapian::WritableDatabase& database) { store::PutManual(database, manual, impl_->rules()); };
+  return durable == Durable::kNow ? impl_->Commit(put) : impl_->Make(put, manual.pages.size() + 1);
+}
+
+Result<void> IndexWriter::Commit() {
+  return impl_->under_way() ? impl_->Commit([](const Xapian::WritableDatabase&) {}) : Result<void>();
 }
 
 Result<void> IndexWriter::SetManifest(const std::optional<ShardManifest>& manifest) {

@@ -1,5 +1,6 @@
 #include "store/misread_search.h"
 
+#include "store/near_texts.h"
 #include "store/schema.h"
 #include "store/sighting_names.h"
 #include "store/stored.h"
@@ -29,21 +30,11 @@ constexpr double kSureOfAnother = 0.85;       // a term read as surely is no oth
 // The texts of the index, look-alikes folded, that a term may have been read as.
 std::vector<std::string> FoldedTexts(const Xapian::Database& database, const Rules& rules, const std::string& term) {
   const std::string folded = FoldLookAlikes(term, rules);
-  std::vector<std::pair<double, std::string>> near;
-  if (term.size() >= kLongTerm) {
-    const std::string prefix = MisreadTerm("");
-    const std::string beginning = MisreadTerm(folded.substr(0, 2));
-    for (auto at = database.allterms_begin(beginning); at != database.allterms_end(beginning); ++at) {
-      const std::string text = (*at).substr(prefix.size());
-      const double likeness = text == folded ? 1 : LikenessOf(text, folded, rules);
-      if (likeness > 0) near.emplace_back(-likeness, text);
-    }
-    std::sort(near.begin(), near.end());
-    if (near.size() > kMostNear) near.resize(kMostNear);
-  }
   std::vector<std::string> texts = {folded};
-  for (auto& [likeness, text] : near) {
-    if (text != folded) texts.push_back(std::move(text));
+  if (term.size() >= kLongTerm) {
+    for (std::string& text : NearTexts(database, rules, folded, kMostNear)) {
+      if (text != folded) texts.push_back(std::move(text));
+    }
   }
   return texts;
 }
@@ -89,7 +80,8 @@ std::vector<FoundSighting> FindMisread(const Xapian::Database& database, const R
   Xapian::Enquire enquire(database);
   enquire.set_query(Filtered(Xapian::Query(Xapian::Query::OP_OR, terms.begin(), terms.end()), query));
   enquire.set_weighting_scheme(Xapian::BoolWeight());
-  enquire.set_docid_order(Xapian::Enquire::ASCENDING);
+  // By place, not by id: shards that are merged, or asked as one, answer like one index.
+  enquire.set_sort_by_value(kPlaceSlot, false);
   const Xapian::MSet matches = enquire.get_mset(0, kMostPages);
   std::set<Xapian::docid> answered;
   for (auto at = matches.begin(); at != matches.end(); ++at) {

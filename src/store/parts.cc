@@ -18,7 +18,7 @@ void AddParts(const Xapian::Database& database, const StoredManual& manual, std:
   data.reserve(manual.pages.size());
   for (const Xapian::docid page : manual.pages) {
     data.push_back(database.get_document(page).get_data());
-    pages.push_back(ParsePage(data.back()));
+    pages.push_back(ParsePage(data.back(), WithEntries::kYes));
   }
   std::map<std::pair<std::size_t, std::size_t>, std::size_t> positions;  // of page and entry, in `parts`
   for (std::size_t i = 0; i < pages.size(); ++i) {

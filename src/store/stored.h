@@ -4,11 +4,14 @@
 #ifndef BENCHLEAF_STORE_STORED_H_
 #define BENCHLEAF_STORE_STORED_H_
 
+#include "store/fields.h"
+
 #include "benchleaf/record/manual_record.h"
 #include "benchleaf/store/index_reader.h"
 
 #include <xapian.h>
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -17,11 +20,26 @@
 
 namespace benchleaf::store {
 
+// Texts in a page document, not yet told apart.
+struct StoredForms {
+  std::uint64_t count = 0;
+  std::string_view fields;
+
+  template <class Test>
+  bool Any(const Test& test) const {
+    FieldReader reader(fields);
+    for (std::uint64_t left = count; left > 0; --left) {
+      if (test(reader.Text())) return true;
+    }
+    return false;
+  }
+};
+
 // A sighting in a page document, not yet decoded. The texts are views into the document's data.
 struct StoredSighting {
   TermKind kind = TermKind::kDesignator;
-  std::string_view text;                // canonical
-  std::vector<std::string_view> forms;  // besides the text
+  std::string_view text;  // canonical
+  StoredForms forms;      // besides the text
   std::string_view bytes;
 
   Sighting Decode() const;
@@ -30,14 +48,15 @@ struct StoredSighting {
 struct StoredPage {
   std::string set;
   std::string manual;
-  PageRecord page;  // without sightings and reading
+  PageRecord page;  // without sightings and reading; entries as was asked
   std::vector<StoredSighting> sightings;
 
   PagePlace Place() const;
 };
 
-// `data` must outlive what is returned.
-StoredPage ParsePage(std::string_view data);
+// `data` must outlive what is returned. Most questions need no entries, which take longest to decode.
+enum class WithEntries { kNo, kYes };
+StoredPage ParsePage(std::string_view data, WithEntries entries = WithEntries::kNo);
 
 struct StoredManual {
   ManualRecord manual;  // without pages and links
@@ -46,8 +65,11 @@ struct StoredManual {
   std::vector<Xapian::docid> pages;  // in reading order
 };
 
+// How far apart the ids of a manual's documents lie: those of several databases that are asked as one go round them.
+Xapian::docid Stride(const Xapian::Database& database);
+
 // `id` is that of the document.
-StoredManual ParseManual(std::string_view data, Xapian::docid id);
+StoredManual ParseManual(std::string_view data, Xapian::docid id, Xapian::docid stride);
 
 std::vector<Link> LinksOf(const StoredManual& stored);
 // The words of the page of that id.

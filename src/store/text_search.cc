@@ -158,6 +158,11 @@ std::vector<FoundSighting> FindText(const Xapian::Database& database, const Find
   enquire.set_query(Filtered(AskedPages(database, query.term, asked), query));
   // Without regard to the page's length (b = 0), which the frequencies of other terms would distort.
   enquire.set_weighting_scheme(Xapian::BM25Weight(1, 0, 1, 0, 0.5));
+  if (std::any_of(asked.begin(), asked.end(), [](const AskedWord& word) { return word.any_ending; })) {
+    // How rare all words of an ending are is told for each database by itself: of several asked as one, each would
+    // weigh its pages otherwise. By mentions alone they weigh the same.
+    enquire.set_weighting_scheme(Xapian::TfIdfWeight("nnn"));
+  }
   enquire.set_sort_by_relevance_then_value(kPlaceSlot, false);
   const auto wanted = static_cast<Xapian::doccount>(most + leave_out.size());
   const Xapian::MSet matches = enquire.get_mset(0, wanted);

@@ -137,8 +137,13 @@ class Run {
 
   Result<void> ReadAndStore() {
     TellPlan();
-    ManualFeed feed(plans_, outline_, {library_.root, *writer_, *rules_, observer_, cancel_});
+    ManualFeed feed(plans_, outline_,
+                    {library_.root, *writer_, *rules_, observer_, cancel_, std::max(1, options_.workers)});
     Result<void> read = pool_.Run(feed, cancel_);
+    // Also of a run that was stopped: what is stored stays.
+    if (Result<void> committed = writer_->Commit(); !committed && read) {
+      read = std::move(committed);
+    }
     StoringResult result = feed.TakeResult();
     summary_.pages += result.pages_gained;
     summary_.pages_read += result.pages_read;

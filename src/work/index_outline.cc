@@ -29,7 +29,7 @@ Result<IndexOutline> IndexOutline::Read(IndexWriter& writer, const std::atomic<b
     if (cancel) {
       return Fail(ErrorCode::kCancelled, "stopped");
     }
-    const Result<std::optional<ManualRecord>> stored = writer.StoredManual(set, manual);
+    const Result<std::optional<ManualRecord>> stored = writer.StoredManual(set, manual, ManualParts::kOutline);
     if (!stored) {
       return tl::unexpected(stored.error());
     }

@@ -49,7 +49,9 @@ ManualFeed::ManualFeed(const std::vector<ManualPlan>& plans, const IndexOutline&
 Result<std::optional<Task>> ManualFeed::Next() {
   while (queue_.empty()) {
     if (plans_ahead_.empty()) {
-      return std::nullopt;
+      // Pages that are under way may bring more.
+      const Result<void> stored = under_way_.empty() ? StoreAssembled(0) : Result<void>();
+      return stored ? Result<std::optional<Task>>(std::nullopt) : tl::unexpected(stored.error());
     }
     if (tools_.cancel) {
       return Fail(ErrorCode::kCancelled, "stopped");
@@ -95,7 +97,7 @@ Result<void> ManualFeed::TakeUp(std::size_t plan) {
       ++manual->asked;
     }
   }
-  return manual->awaited == 0 ? Store(*manual) : Result<void>();
+  return manual->awaited == 0 ? Assemble(manual) : Result<void>();
 }
 
 Result<void> ManualFeed::FillFromIndex(InHand& manual, std::vector<bool>& filled) {
@@ -143,7 +145,7 @@ Result<void> ManualFeed::Done(const Task& task, TaskOutcome outcome) {
   const auto found = under_way_.find(task.id);
   const PagePlace place = std::move(found->second);
   under_way_.erase(found);
-  InHand& manual = *place.manual;
+  InHand& manual = *place.manual;  // by which it stays
   const bool failed = std::holds_alternative<Error>(outcome.value);
   if (failed) {
     KeepFailure(manual, place.page, std::move(std::get<Error>(outcome.value)));
@@ -152,7 +154,7 @@ Result<void> ManualFeed::Done(const Task& task, TaskOutcome outcome) {
   }
   tools_.observer.PageDone(task.name, task.page, failed);
   --manual.awaited;
-  return manual.awaited == 0 ? Store(manual) : Result<void>();
+  return manual.awaited == 0 ? Assemble(place.manual) : Result<void>();
 }
 
 void ManualFeed::KeepReading(InHand& manual, std::size_t position, PageReading reading,
@@ -184,17 +186,38 @@ void ManualFeed::KeepFailure(InHand& manual, std::size_t position, Error error) 
   Report(manual, WithMessage(std::move(error), message));
 }
 
-Result<void> ManualFeed::Store(InHand& manual) {
-  const ManualPlan& plan = plans_[manual.plan];
-  const auto pages = static_cast<int>(manual.pages.size());
-  const std::optional<ManualRecord> record =
-      AssembleManual(plan.head, std::move(manual.pages), tools_.rules, tools_.cancel);
-  if (!record) {
-    return Fail(ErrorCode::kCancelled, "stopped");
+Result<void> ManualFeed::Assemble(const std::shared_ptr<InHand>& manual) {
+  assembling_.push_back({manual, std::async(std::launch::async, [this, manual] {
+                           return AssembleManual(plans_[manual->plan].head, std::move(manual->pages), tools_.rules,
+                                                 tools_.cancel);
+                         })});
+  // What took minutes to read is on the disk before more is read.
+  return StoreAssembled(manual->asked > 0 ? 0 : static_cast<std::size_t>(tools_.threads) - 1);
+}
+
+Result<void> ManualFeed::StoreAssembled(std::size_t most_left) {
+  while (assembling_.size() > most_left) {
+    Assembling first = std::move(assembling_.front());
+    assembling_.pop_front();
+    const std::optional<ManualRecord> record = first.record.get();
+    if (!record) {
+      return Fail(ErrorCode::kCancelled, "stopped");
+    }
+    if (Result<void> stored = Store(*first.manual, *record); !stored) {
+      return stored;
+    }
   }
-  if (Result<void> replaced = tools_.writer.ReplaceManual(*record); !replaced) {
+  return {};
+}
+
+Result<void> ManualFeed::Store(const InHand& manual, const ManualRecord& record) {
+  // What took no reading is soon done again.
+  const auto durable = manual.asked > 0 ? IndexWriter::Durable::kNow : IndexWriter::Durable::kSoon;
+  if (Result<void> replaced = tools_.writer.ReplaceManual(record, durable); !replaced) {
     return replaced;
   }
+  const ManualPlan& plan = plans_[manual.plan];
+  const auto pages = static_cast<int>(record.pages.size());
   const ManualOutline* before = outline_.Find({plan.head.set, plan.head.manual});
   result_.pages_gained += pages - (before ? static_cast<int>(before->pages.size()) : 0);
   result_.pages_read += manual.read;

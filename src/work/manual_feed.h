@@ -16,6 +16,7 @@
 #include <cstddef>
 #include <deque>
 #include <filesystem>
+#include <future>
 #include <map>
 #include <memory>
 #include <optional>
@@ -31,6 +32,7 @@ struct StoringTools {
   const Rules& rules;
   IndexObserver& observer;
   const std::atomic<bool>& cancel;
+  int threads;  // that search manuals, at least 1
 };
 
 // What came of it.
@@ -65,6 +67,10 @@ class ManualFeed : public TaskFeed {
     int asked = 0;                              // pages that were not in the index
     int read = 0;                               // of these, pages that have been read
   };
+  struct Assembling {
+    std::shared_ptr<InHand> manual;
+    std::future<std::optional<ManualRecord>> record;
+  };
   struct PagePlace {
     std::shared_ptr<InHand> manual;
     std::size_t page = 0;
@@ -73,7 +79,12 @@ class ManualFeed : public TaskFeed {
   Result<void> TakeUp(std::size_t plan);
   // Marks in `filled` the pages that the index gave.
   Result<void> FillFromIndex(InHand& manual, std::vector<bool>& filled);
-  Result<void> Store(InHand& manual);
+  // Has the manual, whose pages are all there, searched on a thread of its own, and stores what is ready, in the order
+  // in which manuals became whole.
+  Result<void> Assemble(const std::shared_ptr<InHand>& manual);
+  // Stores manuals until so many at most are still being searched.
+  Result<void> StoreAssembled(std::size_t most_left);
+  Result<void> Store(const InHand& manual, const ManualRecord& record);
   void KeepReading(InHand& manual, std::size_t position, PageReading reading, const std::optional<Error>& first_try);
   void KeepFailure(InHand& manual, std::size_t position, Error error);
   void Report(const InHand& manual, Error problem);
@@ -84,6 +95,7 @@ class ManualFeed : public TaskFeed {
   std::deque<std::size_t> plans_ahead_;
   std::deque<PagePlace> queue_;                 // pages that no worker has yet
   std::map<std::size_t, PagePlace> under_way_;  // by the task's id
+  std::deque<Assembling> assembling_;
   std::size_t last_id_ = 0;
   StoringResult result_;
 };

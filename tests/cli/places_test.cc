@@ -5,6 +5,8 @@
 #include <gtest/gtest.h>
 #include <unistd.h>
 
+#include <vector>
+
 namespace benchleaf {
 namespace {
 
@@ -25,9 +27,9 @@ TEST(FindConfigFolder, ElseTheSourceTrees) {
 TEST(PlaceOptions, TheIndexLiesInTheLibraryUnlessSaidOtherwise) {
   PlaceOptions options;
   options.library = "/scans";
-  EXPECT_EQ(options.DatabaseFolder(), fs::path("/scans/.benchleaf"));
-  options.database = "/elsewhere";
-  EXPECT_EQ(options.DatabaseFolder(), fs::path("/elsewhere"));
+  EXPECT_EQ(options.DatabaseFolders(), std::vector<fs::path>{"/scans/.benchleaf"});
+  options.databases = {"/elsewhere", "/there"};
+  EXPECT_EQ(options.DatabaseFolders(), (std::vector<fs::path>{"/elsewhere", "/there"}));
 }
 
 TEST(ProgramPath, IsAFile) { EXPECT_TRUE(fs::is_regular_file(ProgramPath())); }

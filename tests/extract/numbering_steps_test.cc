@@ -4,15 +4,20 @@
 
 #include <gtest/gtest.h>
 
+#include <deque>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
 namespace benchleaf::extract {
 namespace {
 
-RowName Named(const std::string& designator, const std::string& assembly = "") {
-  return {assembly, *ParseDesignator(designator, ShippedRules().tables())};
+// Keeps the designators that names are views of.
+RowName Named(const std::string& designator, std::string_view assembly = "") {
+  static std::deque<Designator> kept;
+  kept.push_back(*ParseDesignator(designator, ShippedRules().tables()));
+  return {assembly, kept.back()};
 }
 
 NumberingSteps StepsOf(const std::vector<std::string>& rows) {

@@ -197,6 +197,19 @@ TEST(LinkManual, TellsByTheNumbersWhichListADrawingCallsOut) {
                      "1/3 > 0/1 one of 2 candidates"}));
 }
 
+TEST(LinkManual, IsSoonDoneWithADesignatorThatStandsThousandsOfTimes) {
+  constexpr std::size_t kTimes = 20000;
+  std::vector<Entry> rows;
+  std::vector<Sighting> places;
+  for (std::size_t i = 0; i < kTimes; ++i) {
+    rows.push_back(Listed("R1", "A" + std::to_string(i % 7), "470K"));
+    places.push_back(Seen("R1", 0.1, static_cast<double>(i) / kTimes));
+  }
+  const auto links = LinkManual({Schematic(places), List(rows)});
+  EXPECT_GE(links.size(), kTimes) << "every row has a place";
+  EXPECT_LT(links.size(), 100000U) << "and not every place";
+}
+
 TEST(LinkManual, TakesNothing) {
   EXPECT_TRUE(LinkManual({}).empty());
   EXPECT_TRUE(LinkManual({List({Listed("")})}).empty());

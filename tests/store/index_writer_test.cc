@@ -93,6 +93,34 @@ TEST_F(IndexWriterTest, ReplacesAllOfAManual) {
   EXPECT_EQ(Xapian::Database(folder().string()).get_doccount(), 5U);
 }
 
+TEST_F(IndexWriterTest, LeavesDocumentsThatDoNotChangeInTheirPlace) {
+  Store(MakeManual("A"), MakeManual("B"));
+  ManualRecord manual = MakeManual("A");
+  manual.rules = "other rules";
+  manual.pages[0].sightings[0].confidence = 0.123;
+  manual.pages[1].facts.printed_number = "9-99";
+  Store(manual);
+  EXPECT_EQ(Writer()->StoredManual("A", "service").value(), manual);
+  EXPECT_EQ(Writer()->StoredManual("B", "service").value(), MakeManual("B"));
+  const Xapian::Database database(folder().string());
+  EXPECT_EQ(database.get_lastdocid(), database.get_doccount()) << "no id is given anew";
+  EXPECT_EQ(Xapian::Database::check(folder().string(), 0, nullptr), 0U);
+}
+
+TEST_F(IndexWriterTest, CommitsTogetherWhatMayWait) {
+  Store(MakeManual("A"));
+  const auto writer = Writer();
+  ASSERT_TRUE(writer->ReplaceManual(MakeManual("B"), IndexWriter::Durable::kSoon));
+  EXPECT_EQ(writer->Manuals().value().size(), 2U) << "the writer knows it";
+  EXPECT_EQ(Reader()->Sets().value().size(), 1U) << "nobody else does";
+  ASSERT_TRUE(writer->Commit());
+  EXPECT_EQ(Reader()->Sets().value().size(), 2U);
+  ASSERT_TRUE(writer->ReplaceManual(MakeManual("C"), IndexWriter::Durable::kSoon));
+  ASSERT_TRUE(writer->RemoveManual("A", "service")) << "a commit takes along what waits";
+  EXPECT_EQ(Reader()->Sets().value().size(), 2U);
+  ASSERT_TRUE(writer->Commit()) << "nothing to do is no failure";
+}
+
 TEST_F(IndexWriterTest, RemovesOneManualOnly) {
   Store(MakeManual("A"), MakeManual("B"));
   const auto writer = Writer();

@@ -105,6 +105,40 @@ TEST_F(Shards, MergedAreTheIndexOfOneMachine) {
   EXPECT_EQ(Export(merged), Single(0));
 }
 
+TEST_F(Shards, AskedAsOneAnswerAsTheMergedIndex) {
+  for (int shard = 1; shard <= kCount; ++shard) ASSERT_EQ(IndexShard(shard).code, 0);
+  ASSERT_EQ(Merge("merged", All()).code, 0);
+  const std::vector<std::vector<std::string>> questions = {
+      {"sets", "--json"},
+      {"find", "C1", "--json"},
+      {"find", "C1", "--in", "oak", "--json"},
+      {"find", "R30", "--json"},
+      {"find", "c*", "--json"},
+      {"find", "C", "--json"},
+      {"parts", "oak", "--json"},
+      {"tube", "6AU6", "--json"},
+      {"lineup", "oak", "--json"},
+      {"gaps", "oak", "--json"},
+      {"export"},
+      {"find", "nowhere9"},
+      {"parts", "ok", "--json"},
+  };
+  for (std::vector<std::string> question : questions) {
+    SCOPED_TRACE(testing::PrintToString(question));
+    std::vector<std::string> of_shards = question;
+    question.insert(question.end(), {"--db", (library_.folder() / "merged").string()});
+    for (const fs::path& shard : All()) of_shards.insert(of_shards.end(), {"--db", shard.string()});
+    for (std::vector<std::string>* one : {&question, &of_shards}) {
+      one->insert(one->end(),
+                  {"--library", library_.library().string(), "--config", (SourceFolder() / "config").string()});
+    }
+    const ProcessEnd merged = Run(question);
+    const ProcessEnd together = Run(of_shards);
+    EXPECT_EQ(together.out, merged.out);
+    EXPECT_EQ(together.code, merged.code);
+  }
+}
+
 TEST_F(Shards, AreBroughtUpToDateWhenTheLibraryChanges) {
   for (int shard = 1; shard <= kCount; ++shard) ASSERT_EQ(IndexShard(shard).code, 0);
   Single(0);

@@ -24,6 +24,11 @@ double LikenessOf(const Word& word, std::string_view term, const Rules& rules);
 // The same for one text that was read, as a factor of 0 to 1.
 double LikenessOf(std::string_view read, std::string_view term, const Rules& rules);
 
+// Whether texts that begin so may come near the term, so that a sorted list of texts is walked through without looking
+// at all of them: none does; only those that go on with a character of the term; or any. Whole characters begin a text.
+enum class Beginning { kNoLikeness, kWithItsCharacters, kWithAny };
+Beginning BeginningOf(std::string_view beginning, std::string_view term, const Rules& rules);
+
 }  // namespace benchleaf
 
 #endif  // BENCHLEAF_EXTRACT_MISREAD_WORDS_H_

@@ -27,6 +27,8 @@ Result<PageFrame> DecodeReadingFrame(std::string_view bytes);
 enum class WithReadings { kNo, kYes };
 std::string EncodePage(const PageRecord& page, WithReadings with_readings);
 Result<PageRecord> DecodePage(std::string_view bytes);
+// What stands in front of the sightings: what the page is, not what is on it. The rest is neither decoded nor checked.
+Result<PageRecord> DecodePageHead(std::string_view bytes);
 
 // One sighting alone, so that an answer need not decode all others of its page.
 std::string EncodeSighting(const Sighting& sighting);

@@ -6,12 +6,14 @@
 #include "benchleaf/core/result.h"
 #include "benchleaf/extract/rules.h"
 #include "benchleaf/record/manual_record.h"
+#include "benchleaf/store/manual_parts.h"
 
 #include <filesystem>
 #include <functional>
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace benchleaf {
@@ -80,19 +82,18 @@ struct SetSummary {
   std::vector<ManualSummary> manuals;
 };
 
-// How much of each manual is wanted.
-enum class ManualParts {
-  kAll,
-  // What tells of its tubes: entries; tubes and designators of the pages that name a tube, with the frames of these
-  // pages. No words, no links, no other terms: a library is read many times as quickly.
-  kTubes,
-};
-
 class IndexReader {
  public:
-  // Fails with kMissing when there is no index (the message says how to make one) and with kForeign.
-  static Result<std::unique_ptr<IndexReader>> Open(const std::filesystem::path& folder,
+  // Asks the indexes in all of the folders as one: shards of a library, or indexes of several libraries; the answers
+  // are those that one merged index would give. Instead of a folder, "remote:HOST:PORT" names an index that
+  // xapian-tcpsrv serves. Fails with kMissing when there is no index (the message says how to make one), with kForeign
+  // and with kIo. REQUIRES: a folder at least
+  static Result<std::unique_ptr<IndexReader>> Open(const std::vector<std::filesystem::path>& folders,
                                                    std::shared_ptr<const Rules> rules);
+  static Result<std::unique_ptr<IndexReader>> Open(const std::filesystem::path& folder,
+                                                   std::shared_ptr<const Rules> rules) {
+    return Open(std::vector<std::filesystem::path>{folder}, std::move(rules));
+  }
   ~IndexReader();
   IndexReader(const IndexReader&) = delete;
   IndexReader& operator=(const IndexReader&) = delete;

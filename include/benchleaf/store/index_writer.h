@@ -1,4 +1,4 @@
-// Writes the index: one Xapian database, one writer, one commit a manual.
+// Writes the index: one Xapian database, one writer.
 
 #ifndef BENCHLEAF_STORE_INDEX_WRITER_H_
 #define BENCHLEAF_STORE_INDEX_WRITER_H_
@@ -6,6 +6,7 @@
 #include "benchleaf/core/result.h"
 #include "benchleaf/extract/rules.h"
 #include "benchleaf/record/manual_record.h"
+#include "benchleaf/store/manual_parts.h"
 #include "benchleaf/store/shard_manifest.h"
 
 #include <filesystem>
@@ -33,12 +34,20 @@ class IndexWriter {
   // The (set, manual) pairs in the index, sorted.
   Result<std::vector<std::pair<std::string, std::string>>> Manuals();
 
-  // The manual as stored, with its pages and their readings; nothing when it is not there.
-  Result<std::optional<ManualRecord>> StoredManual(const std::string& set, const std::string& manual);
+  // The manual as stored; nothing when it is not there.
+  Result<std::optional<ManualRecord>> StoredManual(const std::string& set, const std::string& manual,
+                                                   ManualParts parts = ManualParts::kAll);
 
-  // Replaces everything known of that set's manual in one transaction and commits it. On failure the index is as it
-  // was before.
-  Result<void> ReplaceManual(const ManualRecord& manual);
+  // When a change is on the disk: before the call returns, or with the next one that is, with Commit(), or after a
+  // thousand pages. A commit takes as long as dozens of pages.
+  enum class Durable { kNow, kSoon };
+
+  // Replaces everything known of that set's manual. All of it is in the index afterwards, or nothing: on failure the
+  // index is as it was at the last commit.
+  Result<void> ReplaceManual(const ManualRecord& manual, Durable durable = Durable::kNow);
+
+  // Commits what was to be committed soon. What is not when the writer goes is lost.
+  Result<void> Commit();
 
   // Says that the index is a whole shard, or, with nothing, that it is none, and commits.
   Result<void> SetManifest(const std::optional<ShardManifest>& manifest);
