@@ -73,7 +73,7 @@ std::string CommandAgain(const IndexCommandOptions& options) {
   const auto add = [&](const char* name, const std::string& value) {
     if (!value.empty()) command += std::string(" ") + name + ' ' + Quoted(value);
   };
-  add("--db", options.places.database);
+  for (const std::string& database : options.places.databases) add("--db", database);
   add("--config", options.places.config);
   add("--shard", options.shard);
   return command;
