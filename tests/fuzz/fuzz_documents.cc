@@ -16,12 +16,13 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   bytes.remove_prefix(1);
   try {
     if (kind == 'p') {
-      for (const store::StoredSighting& sighting : store::ParsePage(bytes).sightings) {
+      for (const store::StoredSighting& sighting : store::ParsePage(bytes, store::WithEntries::kYes).sightings) {
         sighting.Decode();
       }
     } else if (kind == 'm') {
       constexpr Xapian::docid kId = 1000;
-      store::LinksOf(store::ParseManual(bytes, kId));
+      constexpr Xapian::docid kStride = 2;
+      store::LinksOf(store::ParseManual(bytes, kId, kStride));
     } else {
       store::DecodeSummary(bytes);
     }
