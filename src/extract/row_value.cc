@@ -44,7 +44,9 @@ std::vector<std::string> Texts(const std::vector<Piece>& pieces) {
                              IsDigit(piece.text[i + 1]) && IsDigit(piece.text[i + 2]) && IsDigit(piece.text[i + 3]);
       const bool lost_tail =
           c == '.' && i > 0 && IsLetter(piece.text[i - 1]) && i + 1 < piece.text.size() && IsDigit(piece.text[i + 1]);
-      if ((c == ',' && !thousands) || lost_tail || c == ';' || c == '(' || c == ')' || c == ':') {
+      const bool decimal =
+          c == ',' && Trimmed(text).size() == 1 && BeginsWithDecimalComma(std::string_view(piece.text).substr(i - 1));
+      if ((c == ',' && !thousands && !decimal) || lost_tail || c == ';' || c == '(' || c == ')' || c == ':') {
         texts.push_back(Amount(text));
         text.clear();
       } else {

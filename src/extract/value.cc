@@ -179,11 +179,23 @@ std::optional<Value> ParseSections(const std::string& text) {
 
 }  // namespace
 
+bool BeginsWithDecimalComma(std::string_view text) {
+  if (text.size() < 4 || !IsDigit(text[0]) || text[1] != ',' || !IsDigit(text[2])) {
+    return false;
+  }
+  const std::size_t unit = text.find_first_not_of("0123456789", 2);
+  constexpr std::string_view kMultipliers = "KkMm";
+  return unit != std::string_view::npos && unit <= 4 && kMultipliers.find(text[unit]) != std::string_view::npos;
+}
+
 std::optional<Value> ParseValue(std::string_view plain) {
   if (plain.size() < 2 || plain.size() > 20) {
     return std::nullopt;
   }
-  const std::string text = Upper(plain);
+  std::string text = Upper(plain);
+  if (BeginsWithDecimalComma(text)) {
+    text[1] = '.';
+  }
   if (auto rkm = ParseRkm(text)) {
     return rkm;
   }

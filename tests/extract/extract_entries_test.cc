@@ -115,6 +115,7 @@ TEST(ExtractEntries, ReadsValuesOfWhichALetterIsSpoiled) {
                 "R1       Resistor, 2.2 MEG.1/2 W, 10%        61-2001-1",
                 "R2       Resistor, 470 DHMS, 1/2 W, 10%      61-2002-1",
                 "R3       Resistor, see note 3                61-2003-1",
+                "R4       Resistor, 4,7K.2W,10%               61-2004-1",
             }),
             (Strings{
                 "C1|Capacitor, S00 MMF, 500 V, mica|20-1032-5||500MMF",
@@ -124,6 +125,7 @@ TEST(ExtractEntries, ReadsValuesOfWhichALetterIsSpoiled) {
                 "R1|Resistor, 2.2 MEG.1/2 W, 10%|61-2001-1||2.2MEG",
                 "R2|Resistor, 470 DHMS, 1/2 W, 10%|61-2002-1||470OHMS",
                 "R3|Resistor, see note 3|61-2003-1||",
+                "R4|Resistor, 4,7K.2W,10%|61-2004-1||4.7K",
             }));
 }
 

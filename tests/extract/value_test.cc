@@ -36,6 +36,8 @@ TEST(ParseValue, ReadsNumbersWithUnits) {
       {"2.5mh", "2.5MH", Quantity::kInductance, 2.5e-3},
       {"455KC", "455KC", Quantity::kFrequency, 455e3},
       {"05MFD", ".05MFD", Quantity::kCapacitance, 0.05e-6},  // its dot was lost: no number begins with a nought
+      {"4,7K", "4.7K", Quantity::kResistance, 4700},
+      {"2,2meg", "2.2MEG", Quantity::kResistance, 2.2e6},
   };
   for (const auto& one : kCases) {
     const auto value = ParseValue(one.text);
@@ -48,7 +50,7 @@ TEST(ParseValue, ReadsNumbersWithUnits) {
 
 TEST(ParseValue, RefusesOthers) {
   for (const char* text : {"470", ".05", "K", "MFD", "R47", "10%", "12AX7", "1/0W", "V12", "", "1..5K", "470KX",
-                           "99999999999999K", "1/2/3W"}) {
+                           "99999999999999K", "1/2/3W", "4,7", "2,5A", "12,7K", "4,,7K"}) {
     EXPECT_FALSE(ParseValue(text).has_value()) << text;
   }
 }
