@@ -33,7 +33,8 @@ void Progress::PageDone(const std::string& file, int page, bool failed) {
 
 void Progress::ManualStored(const std::string& set, const std::string& manual) {
   if (talk_ == Talk::kQuiet || line_.rewrites()) return;
-  line_.Tell("stored " + set + ", " + manual + " (" + pace_.ToString() + ")");
+  const std::string pace = pace_.total() > 0 ? " (" + pace_.ToString() + ")" : "";
+  line_.Tell("stored " + set + ", " + manual + pace);
 }
 
 void Progress::Problem(const Error& error) {

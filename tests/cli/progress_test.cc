@@ -80,6 +80,13 @@ TEST(Progress, ElsewhereWritesPlainLines) {
             "benchleaf: stored QUILLHAVEN 12, chassis (5 of 5 pages, 1.0 pages/s)\n");
 }
 
+TEST(Progress, TellsNoPaceWhereNoPageIsRead) {
+  Watched watched(false);
+  watched.progress.Found(1, 1, 0, 5);
+  watched.progress.ManualStored("QUILLHAVEN 12", "chassis");
+  EXPECT_THAT(watched.err.str(), EndsWith("benchleaf: stored QUILLHAVEN 12, chassis\n"));
+}
+
 TEST(Progress, QuietTellsProblemsAlone) {
   Watched watched(true, Talk::kQuiet);
   watched.progress.Found(1, 1, 1, 0);
