@@ -155,5 +155,20 @@ TEST(ShippedTubeTable, FindsServiceNumbers) {
   EXPECT_THAT(ShippedTubes().Find("CV4024")->version_of, Contains("12AT7"));
 }
 
+TEST(TubeTable, AnswersForANumberWithoutItsSuffix) {
+  // The bulb's letters are mostly left out in speech: common practice, no source.
+  const struct {
+    const char* type;
+    const char* row;
+  } kCases[] = {{"6SN7", "6SN7GT"}, {"6V6", "6V6"}, {"5U4", "5U4G"}, {"6CB6B", "6CB6"}};
+  for (const auto& one : kCases) {
+    const TubeEntry* entry = ShippedTubes().FindNearest(one.type);
+    ASSERT_NE(entry, nullptr) << one.type;
+    EXPECT_EQ(entry->type, one.row) << one.type;
+  }
+  EXPECT_EQ(ShippedTubes().FindNearest("6SN"), nullptr) << "no whole number";
+  EXPECT_EQ(ShippedTubes().FindNearest(""), nullptr);
+}
+
 }  // namespace
 }  // namespace benchleaf

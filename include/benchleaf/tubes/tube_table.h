@@ -57,8 +57,9 @@ class TubeTable {
   // there is none. A suffix is a part of the type: the row of 6CB6 does not answer for 6CB6A.
   const TubeEntry* Find(std::string_view type) const;
 
-  // The same, and where there is none the row of the type without its suffix (6CB6 for 6CB6B); of a type of several
-  // names (12AX7A/ECC83) of the first name that has one. Compare the row's type before trusting it to be the very tube.
+  // The same, and where there is none the row of the type without its suffix (6CB6 for 6CB6B), or of its form with the
+  // shortest one (6SN7GT for 6SN7, as people say and boxes are marked); of a type of several names (12AX7A/ECC83) of the
+  // first name that has one. Compare the row's type before trusting it to be the very tube.
   const TubeEntry* FindNearest(std::string_view type) const;
 
   // In the order of their types.
@@ -66,6 +67,8 @@ class TubeTable {
 
  private:
   void KnowFromBothSides();
+  // The row of the number with the shortest suffix; nullptr when there is none.
+  const TubeEntry* FirstForm(std::string_view number) const;
 
   std::map<std::string, TubeEntry, std::less<>> entries_;
   std::map<std::string, std::string, std::less<>> by_service_;  // service number to type
