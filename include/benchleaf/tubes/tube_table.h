@@ -58,8 +58,8 @@ class TubeTable {
   const TubeEntry* Find(std::string_view type) const;
 
   // The same, and where there is none the row of the type without its suffix (6CB6 for 6CB6B), or of its form with the
-  // shortest one (6SN7GT for 6SN7, as people say and boxes are marked); of a type of several names (12AX7A/ECC83) of the
-  // first name that has one. Compare the row's type before trusting it to be the very tube.
+  // shortest one (6SN7GT for 6SN7, as people say and boxes are marked); of a type of several names (12AX7A/ECC83) of
+  // the first name that has one. Compare the row's type before trusting it to be the very tube.
   const TubeEntry* FindNearest(std::string_view type) const;
 
   // In the order of their types.
