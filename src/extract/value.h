@@ -18,8 +18,8 @@ struct Value {
   bool rkm = false;      // the unit stands for the decimal point (IEC 60062)
 };
 
-// Whether the text begins with a figure, a comma for a decimal point, one or two figures and K or M: 4,7K. Blurred print
-// makes the one of the other, and some lists are printed so (common practice, no source).
+// Whether the text begins with a figure, a comma for a decimal point, one or two figures and K or M: 4,7K. Blurred
+// print makes the one of the other, and some lists are printed so (common practice, no source).
 bool BeginsWithDecimalComma(std::string_view text);
 
 // A whole text as a number with a unit. MF and MFD are microfarads and M behind a resistor's number megohms, as was
