@@ -65,6 +65,16 @@ TEST(DescribePage, KnowsALocatorByDesignatorsWithoutValues) {
   EXPECT_EQ(Facts(reading).kind, PageKind::kPartsLocator);
 }
 
+TEST(DescribePage, KnowsALocatorOfOutlinesByTheSideOfTheChassisThatItShows) {
+  for (const char* title : {"TOP OF CHASSIS", "UNDERSIDE OF CHASSIS", "CHASSIS LAYOUT", "REAR VIEW"}) {
+    PageReading reading =
+        PageOf({title, "", "R1      C2       V1       L4", "   R2       C3      R5", "C5      R7      V2      C8"},
+               WordOrigin::kString);
+    reading.measures.line_ink = 0.5;  // the outlines of parts look like a circuit's lines
+    EXPECT_EQ(Facts(reading).kind, PageKind::kPartsLocator) << title;
+  }
+}
+
 TEST(DescribePage, KnowsATubeLayout) {
   EXPECT_EQ(Facts(PageOf({"TUBE LAYOUT", "", "V1       V2       V3       V4", "6AU6     6AV6     12AX7    5U4GB", "",
                           "V5       V6", "6SN7GT   6BQ6GTB"},
