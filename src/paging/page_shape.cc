@@ -92,9 +92,10 @@ KindScores ScoresOfShape(const PageShape& shape, const PageMeasures& measures) {
     Of(scores, PageKind::kPartsList) += shape.list_rows >= 8 ? 6 : 3.5;
   }
   if (!listed && shape.designators >= 5 && designators > 0.12 && prose < 0.6) {
-    // Values stand beside designators on schematics; locators have the designators alone.
+    // Values stand beside designators on schematics; locators have the designators alone. Of a drawing without values a
+    // single word must be able to tell which it is, wherever on the page it stands.
     const bool valued = values >= 0.25 * static_cast<double>(shape.designators);
-    Of(scores, PageKind::kSchematic) += (valued ? 3 : 1) + (drawing ? 1.5 : 0);
+    Of(scores, PageKind::kSchematic) += (valued ? 3 : 0.8) + (drawing ? 1.5 : 0);
     Of(scores, PageKind::kPartsLocator) += valued ? 0.5 : 2;
     Of(scores, PageKind::kPartsLocator) += measures.dark_share > 0.1 ? 1.5 : 0;
     const bool tubes_only = shape.tube_designators * 10 >= shape.designators * 7 && shape.tubes >= 3;
