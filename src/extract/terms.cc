@@ -5,10 +5,10 @@
 #include "extract/value.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstddef>
 #include <optional>
-#include <utility>
 
 namespace benchleaf::extract {
 namespace {
@@ -184,10 +184,6 @@ bool IsDesignatorList(const std::string& text) {
   return text.find_first_of(",-~&/") != std::string::npos || text.find("THRU") != std::string::npos;
 }
 
-}  // namespace
-
-namespace {
-
 std::vector<Term> FreshTermsIn(const std::string& text, const Rules::Tables& tables, const Surroundings& around) {
   if (const auto whole = WholeTerm(text, tables, around)) {
     return {*whole};
@@ -207,16 +203,12 @@ std::vector<Term> FreshTermsIn(const std::string& text, const Rules::Tables& tab
   return TermsBetweenSigns(text, tables, around);
 }
 
-// The surroundings as one character, for the memo's key.
-char KeyOf(const Surroundings& around) {
-  const auto parts = {std::pair(static_cast<int>(around.ranges), 2), std::pair(static_cast<int>(around.parts), 2),
-                      std::pair(static_cast<int>(around.tubes), 2), std::pair(static_cast<int>(around.lone_strokes), 3),
-                      std::pair(around.rkm_in_use ? 1 : 0, 2)};
-  int key = 0;
-  for (const auto& [value, choices] : parts) {
-    key = key * choices + value;
-  }
-  return static_cast<char>(key);
+// The surroundings and the text, for the memo: a character for each thing that the surroundings say.
+std::string KeyOf(const Surroundings& around, const std::string& text) {
+  const std::array<char, 5> said = {static_cast<char>(around.ranges), static_cast<char>(around.parts),
+                                    static_cast<char>(around.tubes), static_cast<char>(around.lone_strokes),
+                                    static_cast<char>(around.rkm_in_use)};
+  return std::string(said.begin(), said.end()) + text;
 }
 
 }  // namespace
@@ -228,7 +220,7 @@ std::vector<Term> TermsIn(std::string_view plain, const Rules::Tables& tables, c
   if (text.size() < 2 || text.size() > 60) {
     return {};
   }
-  return tables.terms_known.Of(KeyOf(around) + text, [&] { return FreshTermsIn(text, tables, around); });
+  return tables.terms_known.Of(KeyOf(around, text), [&] { return FreshTermsIn(text, tables, around); });
 }
 
 std::vector<Term> TermsOf(const Piece& piece, const Rules::Tables& tables, const Surroundings& around) {
