@@ -183,11 +183,9 @@ const TubeEntry* TubeTable::Find(std::string_view type) const {
 
 const TubeEntry* TubeTable::FirstForm(std::string_view number) const {
   const TubeEntry* first = nullptr;
-  if (number.empty() || number.back() < '0' || number.back() > '9') return first;
   for (auto at = entries_.upper_bound(number); at != entries_.end() && at->first.starts_with(number); ++at) {
-    const std::string_view suffix = std::string_view(at->first).substr(number.size());
-    const bool letters = std::all_of(suffix.begin(), suffix.end(), [](char c) { return c >= 'A' && c <= 'Z'; });
-    if (letters && (first == nullptr || at->first.size() < first->type.size())) first = &at->second;
+    const bool shorter = first == nullptr || at->first.size() < first->type.size();
+    if (shorter && TubeBase(at->first) == number) first = &at->second;
   }
   return first;
 }
