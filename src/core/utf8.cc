@@ -1,8 +1,13 @@
 #include "benchleaf/core/utf8.h"
 
+#include <algorithm>
 #include <cstddef>
 
 namespace benchleaf {
+
+bool IsAscii(std::string_view text) {
+  return std::all_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; });
+}
 
 bool IsUtf8(std::string_view text) {
   std::size_t at = 0;

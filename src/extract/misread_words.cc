@@ -5,6 +5,8 @@
 #include "extract/plain_text.h"
 #include "extract/rule_tables.h"
 
+#include "benchleaf/core/utf8.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -22,10 +24,6 @@ std::string_view WithoutStroke(std::string_view bare) {
   constexpr std::string_view kStrokes = "I1L|";
   const bool stroke = bare.size() > 2 && kStrokes.find(bare[0]) != std::string_view::npos && extract::IsUpper(bare[1]);
   return stroke ? bare.substr(1) : bare;
-}
-
-bool IsAscii(std::string_view text) {
-  return std::all_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; });
 }
 
 bool BeginsWithLetter(const std::string& text) { return !text.empty() && extract::IsLetter(text.front()); }

@@ -2,6 +2,7 @@
 
 #include "store/schema.h"
 
+#include "benchleaf/core/utf8.h"
 #include "benchleaf/extract/misread_words.h"
 
 #include <algorithm>
@@ -35,9 +36,8 @@ std::string NextText(const std::string& text, std::size_t alive, std::size_t end
                      const Rules& rules) {
   const std::string beginning = text.substr(0, alive);
   // A character of several bytes is not put together here: every text is looked at, then.
-  const bool plain =
-      std::all_of(folded.begin(), folded.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; });
-  if (!plain || BeginningOf(beginning, folded, rules) == Beginning::kWithAny) return Behind(text.substr(0, end));
+  if (!IsAscii(folded) || BeginningOf(beginning, folded, rules) == Beginning::kWithAny)
+    return Behind(text.substr(0, end));
   const auto seen = static_cast<unsigned char>(text[alive]);
   std::string next;
   for (const char own : folded) {
