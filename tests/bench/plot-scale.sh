@@ -6,7 +6,7 @@ set -eu
 exec awk '
   BEGIN {
     split("#1f5fa8 #b0413e #2f7d4f #8a5a00 #6a3d9a #333333 #00838f", colour, " ")
-    left = 70; right = 560; top = 30; bottom = 330; low = 0.01; high = 100; least = 1000; most = 1000000
+    left = 70; right = 560; top = 30; bottom = 330; low = 0.01; high = 1000; least = 1000; most = 1000000
   }
   function log10(v) { return log(v) / log(10) }
   function x(pages) { return left + (right - left) * (log10(pages) - log10(least)) / (log10(most) - log10(least)) }
@@ -24,7 +24,6 @@ exec awk '
     for (i = 2; i <= NF - 5; ++i) name = name " " $i
     if (!(name in points)) { names[++count] = name; points[name] = "" }
     points[name] = points[name] sprintf("%.1f,%.1f ", x(pages), y($(NF - 1)))
-    end_x[name] = x(pages); end_y[name] = y($(NF - 1))
   }
   END {
     print "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 760 380\" font-family=\"sans-serif\" font-size=\"12\">"
