@@ -2,6 +2,7 @@
 
 #include "benchleaf/core/library_version.h"
 #include "benchleaf/labels/libraries.h"
+#include "benchleaf/lettering/libraries.h"
 #include "benchleaf/library/libraries.h"
 #include "benchleaf/pixels/libraries.h"
 #include "benchleaf/raster/libraries.h"
@@ -22,6 +23,7 @@ std::string ProgramVersion() { return BENCHLEAF_VERSION; }
 std::string VersionText() {
   std::string text = "benchleaf " + ProgramVersion();
   for (const std::vector<LibraryVersion>& libraries : {LibrariesOfReading(),
+                                                       LibrariesOfLettering(),
                                                        LibrariesOfPixels(),
                                                        LibrariesOfRaster(),
                                                        LibrariesOfStore(),

@@ -95,16 +95,16 @@ bool Holds(const std::vector<Token>& tokens, const Token& token) {
 
 }  // namespace
 
-LineReader::LineReader(std::unique_ptr<Recognizer> general, std::unique_ptr<Recognizer> lettering,
+LineReader::LineReader(std::unique_ptr<Recognizer> general, std::unique_ptr<LetteringReader> lettering,
                        const PageSteps& steps)
     : general_(std::move(general)), lettering_(std::move(lettering)), steps_(steps) {}
 
 Result<std::unique_ptr<LineReader>> LineReader::Create(const std::filesystem::path& config, const PageSteps& steps) {
-  Result<std::unique_ptr<Recognizer>> general = Recognizer::CreateGeneral();
+  Result<std::unique_ptr<Recognizer>> general = Recognizer::Create();
   if (!general) {
     return tl::unexpected(std::move(general.error()));
   }
-  Result<std::unique_ptr<Recognizer>> lettering = Recognizer::CreateForLettering(config);
+  Result<std::unique_ptr<LetteringReader>> lettering = LetteringReader::Create(config);
   if (!lettering) {
     return tl::unexpected(std::move(lettering.error()));
   }

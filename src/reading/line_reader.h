@@ -3,6 +3,7 @@
 #ifndef BENCHLEAF_SRC_READING_LINE_READER_H_
 #define BENCHLEAF_SRC_READING_LINE_READER_H_
 
+#include "reading/lettering_reader.h"
 #include "reading/recognizer.h"
 #include "reading/trust.h"
 
@@ -31,9 +32,9 @@ class LineReader {
   Recognizer& general() { return *general_; }
 
  private:
-  LineReader(std::unique_ptr<Recognizer> general, std::unique_ptr<Recognizer> lettering, const PageSteps& steps);
+  LineReader(std::unique_ptr<Recognizer> general, std::unique_ptr<LetteringReader> lettering, const PageSteps& steps);
   std::unique_ptr<Recognizer> general_;
-  std::unique_ptr<Recognizer> lettering_;
+  std::unique_ptr<LetteringReader> lettering_;
   PageSteps steps_;
 };
 

@@ -1,6 +1,7 @@
 #include "benchleaf/reading/page_reader.h"
 
 #include "reading/layer_words.h"
+#include "reading/lettering_reader.h"
 #include "reading/line_reader.h"
 #include "reading/orientation.h"
 #include "reading/recognizer.h"
@@ -17,7 +18,7 @@ namespace benchleaf {
 namespace {
 
 // Changed whenever a step of reading changes what is read.
-constexpr const char* kMethod = "two-readers-11";
+constexpr const char* kMethod = "two-readers-12";
 
 std::vector<Word> ReadWhole(const CleanPage& page, Recognizer& recognizer) {
   std::vector<Word> words;
@@ -31,10 +32,10 @@ std::vector<Word> ReadWhole(const CleanPage& page, Recognizer& recognizer) {
 
 Result<std::string> ReadingFingerprint(const std::filesystem::path& config) {
   Fnv model;
-  if (Result<void> added = model.AddFile(Recognizer::LetteringModel(config)); !added) {
+  if (Result<void> added = model.AddFile(LetteringReader::Model(config)); !added) {
     return tl::unexpected(std::move(added.error()));
   }
-  return Recognizer::GeneralVersion() + " lettering " + model.Hex() + " " + kMethod;
+  return Recognizer::Version() + " lettering " + model.Hex() + " " + kMethod;
 }
 
 class PageReader::Impl {

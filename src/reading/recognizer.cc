@@ -7,17 +7,16 @@
 namespace benchleaf {
 namespace {
 
-constexpr const char* kGeneral = "eng";
-constexpr const char* kLettering = "lettering";
+constexpr const char* kModel = "eng";
 
-// `folder` null: where tesseract's packages put their models. Null when the model cannot be used.
-std::unique_ptr<tesseract::TessBaseAPI> Open(const char* folder, const char* model) {
+// Null when the model, which tesseract's packages bring, cannot be used.
+std::unique_ptr<tesseract::TessBaseAPI> Open() {
   auto engine = std::make_unique<tesseract::TessBaseAPI>();
   const std::vector<std::string> names = {"load_system_dawg", "load_freq_dawg",     "load_punc_dawg",
                                           "load_number_dawg", "load_bigram_dawg",   "load_unambig_dawg",
                                           "debug_file",       "tessedit_do_invert", "invert_threshold"};
   const std::vector<std::string> values = {"0", "0", "0", "0", "0", "0", "/dev/null", "0", "0.0"};
-  if (engine->Init(folder, model, tesseract::OEM_LSTM_ONLY, nullptr, 0, &names, &values, false) != 0) {
+  if (engine->Init(nullptr, kModel, tesseract::OEM_LSTM_ONLY, nullptr, 0, &names, &values, false) != 0) {
     return nullptr;
   }
   return engine;
@@ -28,26 +27,12 @@ std::unique_ptr<tesseract::TessBaseAPI> Open(const char* folder, const char* mod
 Recognizer::Recognizer(std::unique_ptr<tesseract::TessBaseAPI> engine) : engine_(std::move(engine)) {}
 Recognizer::~Recognizer() = default;
 
-Result<std::unique_ptr<Recognizer>> Recognizer::CreateGeneral() {
-  auto engine = Open(nullptr, kGeneral);
+Result<std::unique_ptr<Recognizer>> Recognizer::Create() {
+  auto engine = Open();
   if (!engine) {
     return Fail(ErrorCode::kMissing,
                 "the reader's language data \"eng\" is not installed: install the package tesseract-ocr-eng, or set "
                 "TESSDATA_PREFIX to the folder that holds eng.traineddata");
-  }
-  return std::unique_ptr<Recognizer>(new Recognizer(std::move(engine)));
-}
-
-std::filesystem::path Recognizer::LetteringModel(const std::filesystem::path& config) {
-  return config / (std::string(kLettering) + ".traineddata");
-}
-
-Result<std::unique_ptr<Recognizer>> Recognizer::CreateForLettering(const std::filesystem::path& config) {
-  auto engine = Open(config.c_str(), kLettering);
-  if (!engine) {
-    return Fail(ErrorCode::kMissing, LetteringModel(config).string() +
-                                         ", the reader of drawings' lettering, is missing or damaged: restore it from "
-                                         "benchleaf's config folder");
   }
   return std::unique_ptr<Recognizer>(new Recognizer(std::move(engine)));
 }
@@ -91,8 +76,8 @@ std::vector<Token> Recognizer::Read(const GreyImage& picture) {
   return tokens;
 }
 
-std::string Recognizer::GeneralVersion() {
-  return std::string("tesseract ") + tesseract::TessBaseAPI::Version() + " " + kGeneral;
+std::string Recognizer::Version() {
+  return std::string("tesseract ") + tesseract::TessBaseAPI::Version() + " " + kModel;
 }
 
 }  // namespace benchleaf

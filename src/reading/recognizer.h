@@ -3,10 +3,11 @@
 #ifndef BENCHLEAF_SRC_READING_RECOGNIZER_H_
 #define BENCHLEAF_SRC_READING_RECOGNIZER_H_
 
+#include "reading/token.h"
+
 #include "benchleaf/core/image.h"
 #include "benchleaf/core/result.h"
 
-#include <filesystem>
 #include <memory>
 #include <string>
 #include <vector>
@@ -17,27 +18,12 @@ class TessBaseAPI;
 
 namespace benchleaf {
 
-// A word as the recognizer gives it.
-struct Token {
-  std::string text;       // UTF-8
-  Box box;                // px of the image that was read
-  double confidence = 0;  // 0 to 1
-};
-
-// What the model for drawings reads scraps of symbols and wires as.
-inline constexpr const char* kNoText = "~";
-
-// Holds one model. Not safe for use by several threads.
+// Not safe for use by several threads.
 class Recognizer {
  public:
   // The model that Debian's tesseract-ocr-eng installs, for lettering of all kinds. Without dictionaries: what stands
   // on drawings is no language. Fails with kMissing when the language data is not installed.
-  static Result<std::unique_ptr<Recognizer>> CreateGeneral();
-  // Our own model for the lettering of drawings, `config`/lettering.traineddata. It reads ink that is no lettering as
-  // kNoText. Fails with kMissing when the file is not there or cannot be used.
-  static Result<std::unique_ptr<Recognizer>> CreateForLettering(const std::filesystem::path& config);
-  // The file of that model.
-  static std::filesystem::path LetteringModel(const std::filesystem::path& config);
+  static Result<std::unique_ptr<Recognizer>> Create();
   ~Recognizer();
   Recognizer(const Recognizer&) = delete;
   Recognizer& operator=(const Recognizer&) = delete;
@@ -49,7 +35,7 @@ class Recognizer {
   std::vector<Token> ReadSparse(const GreyImage& picture);
 
   // "tesseract 5.3.0 eng".
-  static std::string GeneralVersion();
+  static std::string Version();
 
  private:
   explicit Recognizer(std::unique_ptr<tesseract::TessBaseAPI> engine);

@@ -32,7 +32,7 @@ if [ "$(id -u)" = 0 ]; then
 else
   dpkg-deb -x "$package" "$root"
 fi
-for file in bin/benchleaf share/benchleaf/tubes.tsv share/benchleaf/binder/binder.css share/benchleaf/lettering.traineddata \
+for file in bin/benchleaf share/benchleaf/tubes.tsv share/benchleaf/binder/binder.css share/benchleaf/lettering.net \
   share/man/man1/benchleaf.1 share/bash-completion/completions/benchleaf share/zsh/vendor-completions/_benchleaf \
   share/fish/vendor_completions.d/benchleaf.fish share/doc/benchleaf/README.md share/doc/benchleaf/json.md share/doc/benchleaf/copyright; do
   [ -s "$root/usr/$file" ] || fail "usr/$file is missing"

@@ -4,6 +4,7 @@
 #include "outside/outside_pages.h"
 #include "reader-training/line_crops.h"
 #include "reader-training/practice_sheet.h"
+#include "reading/lettering_reader.h"
 #include "reading/recognizer.h"
 #include "scan-maker/degrade.h"
 #include "scan-maker/made_page.h"
@@ -28,7 +29,7 @@ using scanmaker::Lettering;
 constexpr const char* kUsage =
     "compare-readers MODEL_FOLDER dev|practice|seen|unseen\n"
     "Reads crops of the outside sheets of one half, or of practice sheets in letterings of the training or in the one\n"
-    "that was kept from it, with the general model and with MODEL_FOLDER/lettering.traineddata. Columns: page, grade,\n"
+    "that was kept from it, with the general model and with MODEL_FOLDER/lettering.net. Columns: page, grade,\n"
     "lying or standing, components (0: broken), length and breadth in capital heights, truth (~: no text, ?: part of "
     "a\n"
     "text, or several), then text and confidence of either reader.\n";
@@ -41,10 +42,11 @@ T OrThrow(Result<T> result) {
   return std::move(*result);
 }
 
-void PrintReading(Recognizer& recognizer, const GreyImage& line) {
+template <class Reader>
+void PrintReading(Reader& reader, const GreyImage& line) {
   std::string text;
   double confidence = 1;
-  for (const Token& token : recognizer.ReadLine(line)) {
+  for (const Token& token : reader.ReadLine(line)) {
     text += (text.empty() ? "" : " ") + token.text;
     confidence = std::min(confidence, token.confidence);
   }
@@ -82,8 +84,8 @@ void Run(const std::vector<std::string>& arguments) {
   if (arguments.size() != 2) {
     throw std::invalid_argument("two arguments are wanted");
   }
-  const std::unique_ptr<Recognizer> general = OrThrow(Recognizer::CreateGeneral());
-  const std::unique_ptr<Recognizer> lettering = OrThrow(Recognizer::CreateForLettering(arguments[0]));
+  const std::unique_ptr<Recognizer> general = OrThrow(Recognizer::Create());
+  const std::unique_ptr<LetteringReader> lettering = OrThrow(LetteringReader::Create(arguments[0]));
   for (const Sheet& sheet : Sheets(arguments[1])) {
     for (const Grade grade : {Grade::kMild, Grade::kMedium, Grade::kSevere}) {
       const scanmaker::ScannedPage page = scanmaker::DegradeMade(sheet.page, grade, sheet.seed);

@@ -1,7 +1,7 @@
 // Finds the weights of reading/trust.cc from what compare-readers printed: a logistic regression by Newton's method,
 // with a little shrinking, and the reliability of the result on files that took no part in the fit.
 
-#include "reading/recognizer.h"
+#include "reading/token.h"
 #include "reading/trust.h"
 #include "reading/word_choice.h"
 

@@ -3,7 +3,7 @@
 #ifndef BENCHLEAF_TESTS_READER_TRAINING_LINE_CROPS_H_
 #define BENCHLEAF_TESTS_READER_TRAINING_LINE_CROPS_H_
 
-#include "reading/recognizer.h"
+#include "reading/token.h"
 #include "reading/trust.h"
 #include "scan-maker/made_page.h"
 

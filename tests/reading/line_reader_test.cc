@@ -106,7 +106,7 @@ TEST(LineReader, NamesTheModelThatIsMissing) {
   const Result<std::unique_ptr<LineReader>> made = LineReader::Create(empty);
   ASSERT_FALSE(made);
   EXPECT_EQ(made.error().code, ErrorCode::kMissing);
-  EXPECT_NE(made.error().ToString().find("lettering.traineddata"), std::string::npos);
+  EXPECT_NE(made.error().ToString().find("lettering.net"), std::string::npos);
 }
 
 }  // namespace

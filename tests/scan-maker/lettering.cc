@@ -8,6 +8,7 @@
 
 #include <cmath>
 #include <cstddef>
+#include <map>
 #include <numbers>
 #include <vector>
 
@@ -17,39 +18,69 @@ namespace {
 const StrokeFont& Strokes(Lettering lettering) {
   static const StrokeFont kPlain = StrokeFont::Load("futural");
   static const StrokeFont kSerif = StrokeFont::Load("rowmans");
-  return lettering == Lettering::kDuplex ? kSerif : kPlain;
-}
-
-const OutlineFont& Outlines(Lettering lettering) {
-  static const OutlineFont kDraftingFont("/usr/share/fonts/truetype/osifont/osifont.ttf", "fonts-osifont");
-  static const OutlineFont kTypewriterFont("/usr/share/fonts/opentype/courier-prime/Courier Prime.otf",
-                                           "fonts-courier-prime");
-  static const OutlineFont kBookFont("/usr/share/fonts/truetype/liberation/LiberationSerif-Regular.ttf",
-                                     "fonts-liberation");
-  static const OutlineFont kSansFont("/usr/share/fonts/truetype/liberation/LiberationSans-Regular.ttf",
-                                     "fonts-liberation");
-  static const OutlineFont kNarrowFont("/usr/share/fonts/truetype/liberation/LiberationSansNarrow-Regular.ttf",
-                                       "fonts-liberation");
-  static const OutlineFont kBoldFont("/usr/share/fonts/truetype/liberation/LiberationSans-Bold.ttf",
-                                     "fonts-liberation");
+  static const StrokeFont kBroad = StrokeFont::Load("futuram");
+  static const StrokeFont kBook = StrokeFont::Load("timesr");
   switch (lettering) {
-    case Lettering::kSans:
-      return kSansFont;
-    case Lettering::kNarrow:
-      return kNarrowFont;
-    case Lettering::kBold:
-      return kBoldFont;
-    case Lettering::kDrafting:
-      return kDraftingFont;
-    case Lettering::kTypewriter:
-      return kTypewriterFont;
+    case Lettering::kDuplex:
+      return kSerif;
+    case Lettering::kBroadPen:
+      return kBroad;
+    case Lettering::kBookPen:
+      return kBook;
     default:
-      return kBookFont;
+      return kPlain;
   }
 }
 
+struct FontFile {
+  const char* path;
+  const char* package;
+};
+
+FontFile FileOf(Lettering lettering) {
+  switch (lettering) {
+    case Lettering::kSans:
+      return {"truetype/liberation/LiberationSans-Regular.ttf", "fonts-liberation"};
+    case Lettering::kNarrow:
+      return {"truetype/liberation/LiberationSansNarrow-Regular.ttf", "fonts-liberation"};
+    case Lettering::kBold:
+      return {"truetype/liberation/LiberationSans-Bold.ttf", "fonts-liberation"};
+    case Lettering::kDrafting:
+      return {"truetype/osifont/osifont.ttf", "fonts-osifont"};
+    case Lettering::kTypewriter:
+      return {"opentype/courier-prime/Courier Prime.otf", "fonts-courier-prime"};
+    case Lettering::kCapitalsByHand:
+      return {"truetype/humor-sans/Humor-Sans.ttf", "fonts-humor-sans"};
+    case Lettering::kRoundHand:
+      return {"opentype/comic-neue/ComicNeue-Regular.otf", "fonts-comic-neue"};
+    case Lettering::kInkedTypewriter:
+      return {"truetype/gnutypewriter/GNUTypewriter.ttf", "fonts-gnutypewriter"};
+    case Lettering::kThinTypewriter:
+      return {"opentype/freefont/FreeMono.otf", "fonts-freefont-otf"};
+    case Lettering::kEvenWidth:
+      return {"truetype/inconsolata/Inconsolata.otf", "fonts-inconsolata"};
+    case Lettering::kRounded:
+      return {"opentype/dosis/Dosis-Medium.otf", "fonts-dosis"};
+    case Lettering::kWide:
+      return {"opentype/jura/Jura-Medium.otf", "fonts-jura"};
+    default:
+      return {"truetype/liberation/LiberationSerif-Regular.ttf", "fonts-liberation"};
+  }
+}
+
+const OutlineFont& Outlines(Lettering lettering) {
+  static std::map<Lettering, OutlineFont> fonts;
+  const auto found = fonts.find(lettering);
+  if (found != fonts.end()) {
+    return found->second;
+  }
+  const FontFile file = FileOf(lettering);
+  return fonts.try_emplace(lettering, std::string("/usr/share/fonts/") + file.path, file.package).first->second;
+}
+
 bool IsStroked(Lettering lettering) {
-  return lettering == Lettering::kSimplex || lettering == Lettering::kDuplex || lettering == Lettering::kHand;
+  return lettering == Lettering::kSimplex || lettering == Lettering::kDuplex || lettering == Lettering::kHand ||
+         lettering == Lettering::kBroadPen || lettering == Lettering::kBookPen;
 }
 
 // The characters of valid UTF-8, each as its own bytes.

@@ -22,6 +22,16 @@ enum class Lettering {
   kSans,        // a printed face without serifs
   kNarrow,      // the same, narrow
   kBold,        // the same, heavy
+  // For a reader to learn from; their fonts are in the package group "training":
+  kBroadPen,         // the plain strokes, drawn double (Hershey "futuram")
+  kBookPen,          // a printed serif face in strokes (Hershey "timesr")
+  kCapitalsByHand,   // a hand's capitals (Humor Sans)
+  kRoundHand,        // a rounder hand (Comic Neue)
+  kInkedTypewriter,  // a typewriter's face with its blots (GNUTypewriter)
+  kThinTypewriter,   // a typewriter's face with thin strokes (FreeMono)
+  kEvenWidth,        // letters of one width without serifs (Inconsolata)
+  kRounded,          // round ends and narrow letters, as from a template (Dosis)
+  kWide,             // wide square letters (Jura)
 };
 
 struct TextStyle {

@@ -1,0 +1,114 @@
+#include "reading/lettering_reader.h"
+
+#include "benchleaf/clean/clean_page.h"
+#include "benchleaf/lettering/line_strip.h"
+#include "benchleaf/lettering/step_texts.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+#include <cstdint>
+#include <utility>
+
+namespace benchleaf {
+namespace {
+
+// A word within a text: its characters' places, from and up to.
+struct Span {
+  std::size_t begin = 0;
+  std::size_t end = 0;
+};
+
+// The box round the ink in the columns from `left` up to `right`; empty where there is none.
+Box InkBetween(const GreyImage& line, int left, int right) {
+  constexpr int kDark = 150;
+  Box ink;
+  for (int y = 0; y < line.height; ++y) {
+    const std::uint8_t* row = line.row(y);
+    const std::uint8_t* first = std::find_if(row + left, row + right, [](int level) { return level < kDark; });
+    if (first == row + right) {
+      continue;
+    }
+    const std::uint8_t* last = row + right - 1;
+    while (*last >= kDark) --last;
+    ink = Union(ink, {static_cast<int>(first - row), y, static_cast<int>(last - first) + 1, 1});
+  }
+  return ink;
+}
+
+std::vector<Span> WordsOf(const StepText& text, const std::vector<std::string>& characters) {
+  std::vector<Span> words;
+  bool within = false;
+  for (std::size_t i = 0; i < text.symbols.size(); ++i) {
+    const bool space = characters[text.symbols[i] - 1] == " ";
+    if (!space && !within) {
+      words.push_back({i, i});
+    }
+    if (!space) {
+      words.back().end = i + 1;
+    }
+    within = !space;
+  }
+  return words;
+}
+
+std::string TextOf(const StepText& text, const Span& word, const std::vector<std::string>& characters) {
+  std::string all;
+  for (std::size_t i = word.begin; i < word.end; ++i) all += characters[text.symbols[i] - 1];
+  // What is no lettering may touch what is.
+  std::string lettered = all;
+  std::erase(lettered, kNoText[0]);
+  return lettered.empty() ? kNoText : lettered;
+}
+
+// How likely each of the word's characters is where it stands, all together.
+double ChanceOf(const StepText& text, const Span& word, const StepChances& chances) {
+  double sum = 0;
+  for (std::size_t i = word.begin; i < word.end; ++i) sum += chances.at(text.steps[i], text.symbols[i]);
+  return std::exp(sum);
+}
+
+}  // namespace
+
+LetteringReader::LetteringReader(std::unique_ptr<LetteringNet> net) : net_(std::move(net)) {}
+
+std::filesystem::path LetteringReader::Model(const std::filesystem::path& config) { return config / "lettering.net"; }
+
+Result<std::unique_ptr<LetteringReader>> LetteringReader::Create(const std::filesystem::path& config) {
+  Result<std::unique_ptr<LetteringNet>> net = LetteringNet::Load(Model(config));
+  if (!net) {
+    return tl::unexpected(std::move(net.error()));
+  }
+  return std::unique_ptr<LetteringReader>(new LetteringReader(std::move(*net)));
+}
+
+std::vector<Token> LetteringReader::ReadLine(const GreyImage& line) {
+  constexpr double kReach = 0.75 * kReaderCapPx;  // of a character to either side of where it is told
+  if (line.empty()) {
+    return {};
+  }
+  const StepChances chances = net_->Run(StripOf(line, kReaderCapPx));
+  const StepText text = LikeliestTexts(chances, 1).front();
+  const std::vector<std::string>& characters = net_->characters();
+  const std::vector<Span> words = WordsOf(text, characters);
+  const auto place = [](std::size_t step) {  // in px of the line
+    return (static_cast<double>(step) + 0.5) * kStepPx * kReaderCapPx / kStripCapPx;
+  };
+  std::vector<Token> tokens;
+  double from = 0;
+  for (std::size_t i = 0; i < words.size(); ++i) {
+    const double last = place(text.steps[words[i].end - 1]);
+    const double end = i + 1 < words.size() ? (last + place(text.steps[words[i + 1].begin])) / 2 : line.width;
+    const double left = std::max(from, place(text.steps[words[i].begin]) - kReach);
+    const double right = std::clamp(last + kReach, left, std::min<double>(end, line.width));
+    const Box box = InkBetween(line, static_cast<int>(left), static_cast<int>(right));
+    if (!box.empty()) {
+      tokens.push_back({TextOf(text, words[i], characters), box,
+                        words.size() == 1 ? std::exp(text.log_chance) : ChanceOf(text, words[i], chances)});
+    }
+    from = end;
+  }
+  return tokens;
+}
+
+}  // namespace benchleaf

@@ -1,0 +1,151 @@
+// Writes crops for the lettering net to learn from, or to be judged by, as the program itself cuts them.
+
+#include "reader-training/line_crops.h"
+#include "reader-training/practice_list.h"
+#include "reader-training/practice_sheet.h"
+#include "scan-maker/seeded_random.h"
+
+#include "benchleaf/clean/clean_page.h"
+#include "benchleaf/lettering/line_strip.h"
+
+#include <array>
+#include <charconv>
+#include <cstdint>
+#include <cstdio>
+#include <exception>
+#include <fstream>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+namespace benchleaf::training {
+namespace {
+
+using scanmaker::Grade;
+using scanmaker::Lettering;
+using scanmaker::SeededRandom;
+
+constexpr const char* kUsage =
+    "make-crops FILE SEED SHEETS seen|unseen|coarse|lists\n"
+    "Draws SHEETS sheets from SEED on, spoils them, and writes the strings that the program cuts from them: for each\n"
+    "its width in px (two bytes, the lower one first), the length of its text in bytes (one byte), the text, and its\n"
+    "strip's pixels, row by row. `unseen` draws in the lettering that is kept from the training; `coarse` scans\n"
+    "at 75 to 130 dpi; `lists` draws pages of lists, of which whole phrases are taken.\n";
+
+// Those of drawings stand several times.
+constexpr std::array<Lettering, 19> kSeenLetterings = {
+    Lettering::kSimplex,         Lettering::kHand,       Lettering::kDrafting, Lettering::kCapitalsByHand,
+    Lettering::kBroadPen,        Lettering::kSans,       Lettering::kSimplex,  Lettering::kRounded,
+    Lettering::kNarrow,          Lettering::kTypewriter, Lettering::kHand,     Lettering::kBook,
+    Lettering::kInkedTypewriter, Lettering::kEvenWidth,  Lettering::kDrafting, Lettering::kWide,
+    Lettering::kThinTypewriter,  Lettering::kBold,       Lettering::kRoundHand};
+constexpr Lettering kUnseenLettering = Lettering::kDuplex;
+constexpr std::array<Grade, 6> kGrades = {Grade::kSevere, Grade::kVaried, Grade::kMedium,
+                                          Grade::kVaried, Grade::kSevere, Grade::kMild};
+
+int Number(const std::string& text) {
+  int number = 0;
+  const auto end = std::from_chars(text.data(), text.data() + text.size(), number);
+  if (end.ptr != text.data() + text.size() || number < 0) {
+    throw std::invalid_argument(text + " is no number");
+  }
+  return number;
+}
+
+// What the crops are cut from.
+enum class Kind { kSeen, kUnseen, kCoarse, kLists };
+
+Kind KindOf(const std::string& name) {
+  if (name == "seen") {
+    return Kind::kSeen;
+  }
+  if (name == "unseen") {
+    return Kind::kUnseen;
+  }
+  if (name == "coarse") {
+    return Kind::kCoarse;
+  }
+  if (name != "lists") {
+    throw std::invalid_argument(name + " is no kind of crops");
+  }
+  return Kind::kLists;
+}
+
+// Letters of six to ten pixels, squared off by JPEG, of which the grades have none.
+scanmaker::ScannedPage CoarseScan(const scanmaker::MadePage& sheet, std::uint64_t seed) {
+  SeededRandom random(seed);
+  const double dpi = random.Whole(75, 130);
+  const int quality = random.Whole(30, 70);
+  return DegradeMade(sheet, random.Unit() < 0.5 ? Grade::kMild : Grade::kMedium, seed,
+                     {.dpi = dpi, .jpeg_quality = quality});
+}
+
+std::vector<LineCrop> CropsOfSheet(Kind kind, int number) {
+  const auto seed = static_cast<std::uint64_t>(number);
+  const auto pick = static_cast<std::size_t>(number);
+  const Lettering lettering =
+      kind == Kind::kUnseen ? kUnseenLettering : kSeenLetterings.at(pick % kSeenLetterings.size());
+  const Grade grade = kGrades.at(pick / kSeenLetterings.size() % kGrades.size());
+  if (kind == Kind::kLists) {
+    return PhraseCropsOf(DegradeMade(MakePracticeList(lettering, seed), grade, seed));
+  }
+  const scanmaker::MadePage sheet = MakePracticeSheet(lettering, seed);
+  return CropsOf(kind == Kind::kCoarse ? CoarseScan(sheet, seed) : DegradeMade(sheet, grade, seed));
+}
+
+bool Write(const LineCrop& crop, std::ofstream& file) {
+  constexpr int kWidest = 640;
+  constexpr std::size_t kLongest = 80;
+  const GreyImage strip = StripOf(crop.image, kReaderCapPx);
+  if (strip.width > kWidest || crop.text->size() > kLongest) {
+    return false;
+  }
+  file.put(static_cast<char>(strip.width & 0xFF));
+  file.put(static_cast<char>(strip.width >> 8));
+  file.put(static_cast<char>(crop.text->size()));
+  file << *crop.text;
+  for (const std::uint8_t pixel : strip.pixels) file.put(static_cast<char>(pixel));
+  return true;
+}
+
+void Run(const std::vector<std::string>& arguments) {
+  constexpr double kScrapsKept = 0.4;  // else scraps would outnumber texts
+  if (arguments.size() != 4) {
+    throw std::invalid_argument("four arguments are wanted");
+  }
+  std::ofstream file(arguments[0], std::ios::binary);
+  const int seed = Number(arguments[1]);
+  const int sheets = Number(arguments[2]);
+  const Kind kind = KindOf(arguments[3]);
+  std::size_t written = 0;
+  for (int i = 0; i < sheets; ++i) {
+    SeededRandom random(static_cast<std::uint64_t>(seed + i));
+    for (const LineCrop& crop : CropsOfSheet(kind, seed + i)) {
+      if (crop.text && (crop.text != kNoText || random.Unit() < kScrapsKept)) {
+        written += Write(crop, file) ? 1U : 0U;
+      }
+    }
+    if ((i + 1) % 50 == 0 || i + 1 == sheets) {
+      std::fprintf(stderr, "make-crops: %d of %d sheets, %zu crops\n", i + 1, sheets, written);
+    }
+  }
+  if (!file.flush()) {
+    throw std::runtime_error(arguments[0] + " cannot be written");
+  }
+}
+
+}  // namespace
+}  // namespace benchleaf::training
+
+int main(int argc, char** argv) {
+  try {
+    benchleaf::training::Run({argv + 1, argv + argc});
+  } catch (const std::invalid_argument& problem) {
+    std::fprintf(stderr, "make-crops: %s\n%s", problem.what(), benchleaf::training::kUsage);
+    return 2;
+  } catch (const std::exception& problem) {
+    std::fprintf(stderr, "make-crops: %s\n", problem.what());
+    return 1;
+  }
+  return 0;
+}

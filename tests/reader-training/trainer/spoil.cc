@@ -1,0 +1,175 @@
+#include "spoil.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+
+namespace benchleaf::training {
+namespace {
+
+class Dice {
+ public:
+  explicit Dice(std::mt19937_64& random) : random_(random) {}
+  double Between(double low, double high) { return std::uniform_real_distribution<double>(low, high)(random_); }
+  bool Chance(double share) { return Between(0, 1) < share; }
+  int Whole(int low, int high) { return std::uniform_int_distribution<int>(low, high)(random_); }
+  double Normal() { return std::normal_distribution<double>()(random_); }
+
+ private:
+  std::mt19937_64& random_;
+};
+
+float At(const Strip& strip, int x, int y) {
+  return x < 0 || x >= strip.width || y < 0 || y >= kRows
+             ? 0.0F
+             : strip.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(strip.width) +
+                         static_cast<std::size_t>(x)];
+}
+
+// Linear between the four pixels round the place.
+float Between(const Strip& strip, double x, double y) {
+  const int left = static_cast<int>(std::floor(x));
+  const int top = static_cast<int>(std::floor(y));
+  const auto across = static_cast<float>(x - left);
+  const auto down = static_cast<float>(y - top);
+  return (1 - down) * ((1 - across) * At(strip, left, top) + across * At(strip, left + 1, top)) +
+         down * ((1 - across) * At(strip, left, top + 1) + across * At(strip, left + 1, top + 1));
+}
+
+Strip Bent(const Strip& strip, Dice& dice) {
+  const double wide = dice.Between(0.82, 1.22);
+  const double high = dice.Between(0.85, 1.15);
+  const double slant = dice.Chance(0.5) ? dice.Between(-0.2, 0.2) : 0;
+  const double shift = dice.Between(-1.5, 1.5);
+  const double middle = (kRows - 1) / 2.0;
+  Strip bent;
+  bent.width = std::max(8, static_cast<int>(std::lround(strip.width * wide)));
+  bent.ink.resize(static_cast<std::size_t>(bent.width) * kRows);
+  for (int y = 0; y < kRows; ++y) {
+    const double from_y = (y - middle - shift) / high + middle;
+    for (int x = 0; x < bent.width; ++x) {
+      bent.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(bent.width) + static_cast<std::size_t>(x)] =
+          Between(strip, x / wide + slant * (from_y - middle), from_y);
+    }
+  }
+  return bent;
+}
+
+// The pen made broader, or finer, by part of a pixel: each pixel goes part of the way to its darkest or lightest
+// neighbour.
+void ChangePen(Strip& strip, Dice& dice) {
+  const bool broader = dice.Chance(0.5);
+  const auto part = static_cast<float>(dice.Between(0, broader ? 0.6 : 0.5));
+  const Strip before = strip;
+  for (int y = 0; y < kRows; ++y) {
+    for (int x = 0; x < strip.width; ++x) {
+      float extreme = At(before, x, y);
+      for (const auto& [dx, dy] : {std::pair(-1, 0), std::pair(1, 0), std::pair(0, -1), std::pair(0, 1)}) {
+        const float other = At(before, x + dx, y + dy);
+        extreme = broader ? std::max(extreme, other) : std::min(extreme, other);
+      }
+      float& ink =
+          strip.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(strip.width) + static_cast<std::size_t>(x)];
+      ink += part * (extreme - ink);
+    }
+  }
+}
+
+void Soften(Strip& strip, Dice& dice) {
+  const auto part = static_cast<float>(dice.Between(0, 1));
+  const Strip before = strip;
+  for (int y = 0; y < kRows; ++y) {
+    for (int x = 0; x < strip.width; ++x) {
+      float sum = 0;
+      for (int dy = -1; dy <= 1; ++dy) {
+        for (int dx = -1; dx <= 1; ++dx) sum += At(before, x + dx, y + dy);
+      }
+      float& ink =
+          strip.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(strip.width) + static_cast<std::size_t>(x)];
+      ink += part * (sum / 9 - ink);
+    }
+  }
+}
+
+// Spots of ink, and spots where it is missing.
+void Spot(Strip& strip, Dice& dice) {
+  const int spots = dice.Whole(1, 2 + strip.width / 20);
+  for (int i = 0; i < spots; ++i) {
+    const float level = dice.Chance(0.6) ? 0.0F : 1.0F;
+    const int left = dice.Whole(0, strip.width - 1);
+    const int top = dice.Whole(2, kRows - 3);
+    const int wide = dice.Whole(1, 3);
+    const int high = dice.Whole(1, 3);
+    for (int y = top; y < std::min(kRows, top + high); ++y) {
+      for (int x = left; x < std::min(strip.width, left + wide); ++x) {
+        strip.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(strip.width) + static_cast<std::size_t>(x)] =
+            level;
+      }
+    }
+  }
+}
+
+// What is left of a wire or leader beside the text, lying or standing, and seldom through it.
+void Wire(Strip& strip, Dice& dice) {
+  const int pen = dice.Whole(1, 3);
+  const bool lying = dice.Chance(0.6);
+  const int length = dice.Whole(6, lying ? std::max(8, strip.width / 2) : 20);
+  const int left = dice.Whole(0, std::max(0, strip.width - (lying ? length : pen)));
+  const int top = !lying             ? dice.Whole(0, kRows - 12)
+                  : dice.Chance(0.5) ? dice.Whole(0, 4)
+                                     : dice.Whole(kRows - 7, kRows - 1);
+  const int wide = lying ? length : pen;
+  const int high = lying ? pen : length;
+  for (int y = top; y < std::min(kRows, top + high); ++y) {
+    for (int x = left; x < std::min(strip.width, left + wide); ++x) {
+      strip.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(strip.width) + static_cast<std::size_t>(x)] = 1;
+    }
+  }
+}
+
+void ChangeLight(Strip& strip, Dice& dice) {
+  const double gamma = std::exp(dice.Between(-0.4, 0.4));
+  const double gain = dice.Between(0.7, 1.1);
+  const double noise = dice.Chance(0.5) ? dice.Between(0, 0.12) : 0;
+  for (float& ink : strip.ink) {
+    const double changed = gain * std::pow(static_cast<double>(ink), gamma) + (noise > 0 ? noise * dice.Normal() : 0);
+    ink = static_cast<float>(std::clamp(changed, 0.0, 1.0));
+  }
+}
+
+}  // namespace
+
+Strip AsIs(const Crop& crop) {
+  Strip strip;
+  strip.width = crop.width;
+  strip.ink.resize(crop.pixels.size());
+  std::transform(crop.pixels.begin(), crop.pixels.end(), strip.ink.begin(),
+                 [](std::uint8_t level) { return static_cast<float>(255 - level) / 255; });
+  return strip;
+}
+
+Strip Spoilt(const Crop& crop, std::mt19937_64& random) {
+  Dice dice(random);
+  Strip strip = AsIs(crop);
+  if (dice.Chance(0.8)) {
+    strip = Bent(strip, dice);
+  }
+  if (dice.Chance(0.5)) {
+    ChangePen(strip, dice);
+  }
+  if (dice.Chance(0.25)) {
+    Soften(strip, dice);
+  }
+  if (dice.Chance(0.25)) {
+    Spot(strip, dice);
+  }
+  if (dice.Chance(0.12)) {
+    Wire(strip, dice);
+  }
+  if (dice.Chance(0.6)) {
+    ChangeLight(strip, dice);
+  }
+  return strip;
+}
+
+}  // namespace benchleaf::training
