@@ -4,7 +4,7 @@
 
 #include "benchleaf/lettering/line_strip.h"
 
-#include <cblas.h>
+#include <blis-serial/cblas.h>
 
 #include <algorithm>
 #include <cmath>
@@ -83,6 +83,15 @@ void Pool(const Planes& in, std::size_t pool_rows, std::size_t pool_columns, Pla
   }
 }
 
+// Adds to `sum`, rows x columns, the product of `a` (rows x depth) and `b` (depth x columns), all row by row.
+void AddProduct(std::size_t rows, std::size_t columns, const std::vector<float>& a, const std::vector<float>& b,
+                std::vector<float>& sum) {
+  const auto m = static_cast<f77_int>(rows);
+  const auto n = static_cast<f77_int>(columns);
+  const auto k = static_cast<f77_int>(a.size() / rows);
+  cblas_sgemm(CblasRowMajor, CblasNoTrans, CblasNoTrans, m, n, k, 1, a.data(), k, b.data(), n, 1, sum.data(), n);
+}
+
 // Each place's numbers, one a channel, become logarithms of chances.
 StepChances ChancesOf(const Planes& planes) {
   StepChances chances;
@@ -144,11 +153,7 @@ class LetteringNet::Impl {
         std::transform(plane, plane + places, before, plane, std::plus<>());
       }
     }
-    const auto m = static_cast<blasint>(layer.out);
-    const auto n = static_cast<blasint>(places);
-    const auto k = static_cast<blasint>(layer.weights.size() / layer.out);
-    cblas_sgemm(CblasRowMajor, CblasNoTrans, CblasNoTrans, m, n, k, 1, layer.weights.data(), k, unrolled_.data(), n, 1,
-                next_.values.data(), n);
+    AddProduct(layer.out, places, layer.weights, unrolled_, next_.values);
     if (layer.rectified) {
       for (float& value : next_.values) value = std::max(0.0F, value);
     }

@@ -68,6 +68,24 @@ double ChanceOf(const StepText& text, const Span& word, const StepChances& chanc
   return std::exp(sum);
 }
 
+// What the line may be instead of its likeliest text, where both are one word.
+std::vector<Alternative> OtherWords(const std::vector<StepText>& texts, const std::vector<std::string>& characters) {
+  constexpr double kLeastChance = 0.03;
+  std::vector<Alternative> others;
+  for (auto text = texts.begin() + 1; text != texts.end(); ++text) {
+    const double chance = std::exp(text->log_chance);
+    const std::vector<Span> words = WordsOf(*text, characters);
+    if (words.size() != 1 || chance < kLeastChance) {
+      continue;
+    }
+    std::string other = TextOf(*text, words.front(), characters);
+    if (other != kNoText) {
+      others.push_back({std::move(other), chance});
+    }
+  }
+  return others;
+}
+
 }  // namespace
 
 LetteringReader::LetteringReader(std::unique_ptr<LetteringNet> net) : net_(std::move(net)) {}
@@ -88,7 +106,9 @@ std::vector<Token> LetteringReader::ReadLine(const GreyImage& line) {
     return {};
   }
   const StepChances chances = net_->Run(StripOf(line, kReaderCapPx));
-  const StepText text = LikeliestTexts(chances, 1).front();
+  constexpr std::size_t kMostTexts = 4;
+  const std::vector<StepText> texts = LikeliestTexts(chances, kMostTexts);
+  const StepText& text = texts.front();
   const std::vector<std::string>& characters = net_->characters();
   const std::vector<Span> words = WordsOf(text, characters);
   const auto place = [](std::size_t step) {  // in px of the line
@@ -107,6 +127,9 @@ std::vector<Token> LetteringReader::ReadLine(const GreyImage& line) {
                         words.size() == 1 ? std::exp(text.log_chance) : ChanceOf(text, words[i], chances)});
     }
     from = end;
+  }
+  if (tokens.size() == 1) {
+    tokens.front().alternatives = OtherWords(texts, characters);
   }
   return tokens;
 }

@@ -53,7 +53,8 @@ std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int t
   }
   std::vector<Word> words;
   for (Token& token : reader.Read(crop.image, LookOf(page, string))) {
-    words.push_back({std::move(token.text), ToLevel(crop, token.box), turn, token.confidence, WordOrigin::kString, {}});
+    words.push_back({std::move(token.text), ToLevel(crop, token.box), turn, token.confidence, WordOrigin::kString,
+                     std::move(token.alternatives)});
   }
   return words;
 }

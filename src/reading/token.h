@@ -4,8 +4,10 @@
 #define BENCHLEAF_SRC_READING_TOKEN_H_
 
 #include "benchleaf/core/geometry.h"
+#include "benchleaf/reading/page_reading.h"
 
 #include <string>
+#include <vector>
 
 namespace benchleaf {
 
@@ -14,6 +16,7 @@ struct Token {
   std::string text;       // UTF-8
   Box box;                // px of the image that was read
   double confidence = 0;  // 0 to 1
+  std::vector<Alternative> alternatives = {};  // what the same reader saw next, where it took the line for one word
 };
 
 // What the reader of drawings' lettering reads scraps of symbols and wires as.

@@ -9,13 +9,13 @@ namespace {
 
 // Printed by fit-trust.
 constexpr std::array<double, kTrustFeatures> kWeights = {
-    -1.885, 0.566, -1.517, 1.154, 1.236, 0.607,  -0.985, -0.297, 0.129,  -3.689, -0.548,
-    -1.102, 1.842, 0.244,  0.087, 0.275, -0.482, 1.159,  -1.349, -0.322, -4.289, -2.485,
+    -3.523, 0.411, -1.327, 0.923,  2.207, 0.646,  0.932, -0.242, 0.021,  -2.368, 0.414,
+    -1.195, 1.372, 0.004,  -0.233, 0.240, -0.674, 0.186, -0.545, -0.129, -3.392, -1.788,
 };
 
-// Readers say 0 and 1 of what they are only fairly sure of.
-double LogOdds(double confidence) {
-  const double p = std::clamp(confidence, 0.02, 0.99);
+// Readers say 0 and 1 of what they are only fairly sure of, the general one more often.
+double LogOdds(double confidence, ReaderKind reader) {
+  const double p = std::clamp(confidence, 0.02, reader == ReaderKind::kGeneral ? 0.99 : 0.998);
   return std::log(p / (1 - p));
 }
 
@@ -34,9 +34,9 @@ double OddBreadth(const StringLook& look) { return look.breadth > 0 ? std::abs(s
 }  // namespace
 
 std::array<double, kTrustFeatures> TrustFeatures(const Evidence& evidence) {
-  const double own = LogOdds(evidence.confidence);
-  const double other = LogOdds(evidence.other_confidence);
   const bool general = evidence.reader == ReaderKind::kGeneral;
+  const double own = LogOdds(evidence.confidence, evidence.reader);
+  const double other = LogOdds(evidence.other_confidence, general ? ReaderKind::kLettering : ReaderKind::kGeneral);
   const auto when = [](bool condition, double value) { return condition ? value : 0.0; };
   const bool same = evidence.other == OtherReading::kSame;
   const bool different = evidence.other == OtherReading::kDifferent;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cctype>
 #include <cstddef>
+#include <iterator>
 #include <map>
 #include <utility>
 
@@ -111,7 +112,10 @@ std::vector<Word> ChooseWords(std::vector<Word> words) {
       grid.Add(word.box, kept.size());
       kept.push_back(std::move(word));
     } else if (kept[*rival].text != word.text) {
-      kept[*rival].alternatives.push_back({std::move(word.text), word.confidence});
+      std::vector<Alternative>& others = kept[*rival].alternatives;
+      others.push_back({std::move(word.text), word.confidence});
+      others.insert(others.end(), std::make_move_iterator(word.alternatives.begin()),
+                    std::make_move_iterator(word.alternatives.end()));
     }
   }
   return kept;

@@ -50,7 +50,7 @@ void PrintReading(Reader& reader, const GreyImage& line) {
     text += (text.empty() ? "" : " ") + token.text;
     confidence = std::min(confidence, token.confidence);
   }
-  std::printf("\t%s\t%.2f", text.c_str(), text.empty() ? 0 : confidence);
+  std::printf("\t%s\t%.4f", text.c_str(), text.empty() ? 0 : confidence);
 }
 
 struct Sheet {

@@ -101,27 +101,4 @@ std::vector<LineCrop> CropsOf(const scanmaker::ScannedPage& page, double cap_px)
   return crops;
 }
 
-LineCrop Joined(const std::vector<LineCrop>& crops) {
-  LineCrop line;
-  int width = 0;
-  int height = 0;
-  std::string text;
-  for (const LineCrop& crop : crops) {
-    width += crop.image.width;
-    height = std::max(height, crop.image.height);
-    text += (text.empty() ? "" : " ") + crop.text.value();
-  }
-  line.text = std::move(text);
-  line.image = GreyImage(width, height);
-  int left = 0;
-  for (const LineCrop& crop : crops) {
-    const int top = (height - crop.image.height) / 2;
-    for (int y = 0; y < crop.image.height; ++y) {
-      std::copy_n(crop.image.row(y), crop.image.width, line.image.row(top + y) + left);
-    }
-    left += crop.image.width;
-  }
-  return line;
-}
-
 }  // namespace benchleaf::training

@@ -31,9 +31,6 @@ std::vector<LineCrop> CropsOf(const scanmaker::ScannedPage& page, double cap_px 
 // words. Phrases that hold part of a term are left out.
 std::vector<LineCrop> PhraseCropsOf(const scanmaker::ScannedPage& page);
 
-// Crops that have a text, side by side as one line of words. A net learns from long lines in a tenth of the steps.
-LineCrop Joined(const std::vector<LineCrop>& crops);
-
 }  // namespace benchleaf::training
 
 #endif  // BENCHLEAF_TESTS_READER_TRAINING_LINE_CROPS_H_

@@ -7,7 +7,6 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <cstdint>
 #include <set>
 #include <string>
 #include <vector>
@@ -47,18 +46,6 @@ TEST(LineCrops, CutMostTextsOfASheetAndKnowScraps) {
     }
   }
   EXPECT_GT(static_cast<double>(found), 0.75 * static_cast<double>(made.terms.size()));
-}
-
-TEST(LineCrops, JoinSideBySide) {
-  LineCrop low{.image = GreyImage(20, 30), .text = "R12"};
-  std::fill(low.image.pixels.begin(), low.image.pixels.end(), std::uint8_t{0});
-  const LineCrop high{.image = GreyImage(30, 40), .text = ".05"};
-  const LineCrop line = Joined({low, high});
-  EXPECT_EQ(line.text, "R12 .05");
-  EXPECT_EQ(line.image.width, 50);
-  EXPECT_EQ(line.image.height, 40);
-  EXPECT_EQ(line.image.row(0)[0], 255) << "above the lower one";
-  EXPECT_EQ(line.image.row(5)[0], 0);
 }
 
 }  // namespace

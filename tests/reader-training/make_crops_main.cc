@@ -14,6 +14,7 @@
 #include <cstdio>
 #include <exception>
 #include <fstream>
+#include <span>
 #include <stdexcept>
 #include <string>
 #include <vector>
@@ -26,20 +27,25 @@ using scanmaker::Lettering;
 using scanmaker::SeededRandom;
 
 constexpr const char* kUsage =
-    "make-crops FILE SEED SHEETS seen|unseen|coarse|lists\n"
+    "make-crops FILE SEED SHEETS sheets|coarse|lists usual|all|unseen\n"
     "Draws SHEETS sheets from SEED on, spoils them, and writes the strings that the program cuts from them: for each\n"
     "its width in px (two bytes, the lower one first), the length of its text in bytes (one byte), the text, and its\n"
-    "strip's pixels, row by row. `unseen` draws in the lettering that is kept from the training; `coarse` scans\n"
-    "at 75 to 130 dpi; `lists` draws pages of lists, of which whole phrases are taken.\n";
+    "strip's pixels, row by row. `coarse` scans sheets at 75 to 130 dpi; `lists` draws pages of lists, of which whole\n"
+    "phrases are taken. Letterings: those of all made pages, with those besides that only training knows, or the one\n"
+    "that is kept from the training.\n";
 
 // Those of drawings stand several times.
-constexpr std::array<Lettering, 19> kSeenLetterings = {
+constexpr std::array<Lettering, 13> kUsual = {
+    Lettering::kSimplex, Lettering::kHand, Lettering::kDrafting, Lettering::kSimplex, Lettering::kHand,
+    Lettering::kSans,    Lettering::kHand, Lettering::kDrafting, Lettering::kNarrow,  Lettering::kTypewriter,
+    Lettering::kBook,    Lettering::kHand, Lettering::kBold};
+constexpr std::array<Lettering, 19> kAll = {
     Lettering::kSimplex,         Lettering::kHand,       Lettering::kDrafting, Lettering::kCapitalsByHand,
     Lettering::kBroadPen,        Lettering::kSans,       Lettering::kSimplex,  Lettering::kRounded,
     Lettering::kNarrow,          Lettering::kTypewriter, Lettering::kHand,     Lettering::kBook,
     Lettering::kInkedTypewriter, Lettering::kEvenWidth,  Lettering::kDrafting, Lettering::kWide,
     Lettering::kThinTypewriter,  Lettering::kBold,       Lettering::kRoundHand};
-constexpr Lettering kUnseenLettering = Lettering::kDuplex;
+constexpr std::array<Lettering, 1> kUnseen = {Lettering::kDuplex};
 constexpr std::array<Grade, 6> kGrades = {Grade::kSevere, Grade::kVaried, Grade::kMedium,
                                           Grade::kVaried, Grade::kSevere, Grade::kMild};
 
@@ -53,14 +59,11 @@ int Number(const std::string& text) {
 }
 
 // What the crops are cut from.
-enum class Kind { kSeen, kUnseen, kCoarse, kLists };
+enum class Kind { kSheets, kCoarse, kLists };
 
 Kind KindOf(const std::string& name) {
-  if (name == "seen") {
-    return Kind::kSeen;
-  }
-  if (name == "unseen") {
-    return Kind::kUnseen;
+  if (name == "sheets") {
+    return Kind::kSheets;
   }
   if (name == "coarse") {
     return Kind::kCoarse;
@@ -69,6 +72,19 @@ Kind KindOf(const std::string& name) {
     throw std::invalid_argument(name + " is no kind of crops");
   }
   return Kind::kLists;
+}
+
+std::span<const Lettering> LetteringsOf(const std::string& name) {
+  if (name == "usual") {
+    return kUsual;
+  }
+  if (name == "all") {
+    return kAll;
+  }
+  if (name != "unseen") {
+    throw std::invalid_argument(name + " is no set of letterings");
+  }
+  return kUnseen;
 }
 
 // Letters of six to ten pixels, squared off by JPEG, of which the grades have none.
@@ -80,12 +96,11 @@ scanmaker::ScannedPage CoarseScan(const scanmaker::MadePage& sheet, std::uint64_
                      {.dpi = dpi, .jpeg_quality = quality});
 }
 
-std::vector<LineCrop> CropsOfSheet(Kind kind, int number) {
+std::vector<LineCrop> CropsOfSheet(Kind kind, std::span<const Lettering> letterings, int number) {
   const auto seed = static_cast<std::uint64_t>(number);
   const auto pick = static_cast<std::size_t>(number);
-  const Lettering lettering =
-      kind == Kind::kUnseen ? kUnseenLettering : kSeenLetterings.at(pick % kSeenLetterings.size());
-  const Grade grade = kGrades.at(pick / kSeenLetterings.size() % kGrades.size());
+  const Lettering lettering = letterings[pick % letterings.size()];
+  const Grade grade = kGrades.at(pick / letterings.size() % kGrades.size());
   if (kind == Kind::kLists) {
     return PhraseCropsOf(DegradeMade(MakePracticeList(lettering, seed), grade, seed));
   }
@@ -110,17 +125,18 @@ bool Write(const LineCrop& crop, std::ofstream& file) {
 
 void Run(const std::vector<std::string>& arguments) {
   constexpr double kScrapsKept = 0.4;  // else scraps would outnumber texts
-  if (arguments.size() != 4) {
-    throw std::invalid_argument("four arguments are wanted");
+  if (arguments.size() != 5) {
+    throw std::invalid_argument("five arguments are wanted");
   }
   std::ofstream file(arguments[0], std::ios::binary);
   const int seed = Number(arguments[1]);
   const int sheets = Number(arguments[2]);
   const Kind kind = KindOf(arguments[3]);
+  const std::span<const Lettering> letterings = LetteringsOf(arguments[4]);
   std::size_t written = 0;
   for (int i = 0; i < sheets; ++i) {
     SeededRandom random(static_cast<std::uint64_t>(seed + i));
-    for (const LineCrop& crop : CropsOfSheet(kind, seed + i)) {
+    for (const LineCrop& crop : CropsOfSheet(kind, letterings, seed + i)) {
       if (crop.text && (crop.text != kNoText || random.Unit() < kScrapsKept)) {
         written += Write(crop, file) ? 1U : 0U;
       }

@@ -1,59 +1,42 @@
 #!/bin/sh
-# Trains the second reader from nothing: lines drawn and spoiled by the scan maker and cut by the program itself,
-# tesseract's lstmtraining on one core, an integer model at the end. Same seeds, same lines.
+# Trains the net that reads drawings' lettering from nothing: crops of made pages, spoilt by the scan maker and cut by
+# the program itself, are learnt by tests/reader-training/trainer (libtorch). Same seeds, same crops.
 #
-#   tests/reader-training/train.sh MAKE_LINES WORK [SHEETS] [LISTS] [ITERATIONS] [SLOW_ITERATIONS]
+#   tests/reader-training/train.sh MAKE_CROPS WORK [CROPS] [THREADS]
 #
-# About two hours on one core.
-# MAKE_LINES is the built program, WORK a folder for all that is made. The model comes out as WORK/lettering.traineddata;
-# the error rates on lines of seen and of unseen letterings are printed.
+# About ninety minutes on one core, after some twenty in which the crops are made. MAKE_CROPS is the built program, WORK
+# a folder for all that is made (2 GB). The net comes out as WORK/lettering.net; the share of whole texts read right is
+# printed for crops of letterings seen in training, of the lettering that never was, of coarse scans and of lists.
 set -eu
-make_lines="$1"
+make_crops="$1"
 work="$2"
-sheets="${3:-312}"
-lists="${4:-36}"
-iterations="${5:-49000}"
-slow_iterations="${6:-10000}"
-export OMP_THREAD_LIMIT=1
-"$(dirname "$0")/../../config/install-packages.sh" training
-mkdir -p "$work/langdata"
+crops="${3:-800000}"
+threads="${4:-1}"
+tree="$(cd "$(dirname "$0")/../.." && pwd)"
+"$tree/config/install-packages.sh" training
+mkdir -p "$work"
 
-lines() { # NAME SEED SHEETS seen|unseen|lists
-  [ -e "$work/$1.list" ] && return
-  "$make_lines" "$work/$1" "$2" "$3" "$4"
-  for picture in "$work/$1"/*.tif; do
-    tesseract "$picture" "${picture%.tif}" --psm 13 lstm.train 2> "$work/tesseract.log"
-    rm "$picture"
-  done
-  ls "$work/$1"/*.lstmf > "$work/$1.list"
+crops() { # NAME SEED SHEETS KIND LETTERINGS
+  [ -e "$work/$1" ] && return
+  "$make_crops" "$work/$1.part" "$2" "$3" "$4" "$5"
+  mv "$work/$1.part" "$work/$1"
 }
 
-lines train 100000 "$sheets" seen
-lines lists 300000 "$lists" lists
-lines judge-seen 900000 12 seen
-lines judge-unseen 910000 12 unseen
-lines judge-lists 920000 4 lists
-cat "$work/train.list" "$work/lists.list" > "$work/all.list"
+crops usual 100000 400 sheets usual
+crops usual-too 120000 600 sheets usual
+crops all 500000 1000 sheets all
+crops coarse 700000 250 coarse all
+crops lists 300000 30 lists usual
+crops lists-too 340000 130 lists all
+crops judge.seen 900000 13 sheets usual
+crops judge.unseen 910000 12 sheets unseen
+crops judge.coarse 960000 6 coarse all
+crops judge.lists 970000 5 lists all
 
-unicharset_extractor --output_unicharset "$work/unicharset" --norm_mode 1 "$work"/*/*.box > "$work/unicharset.log" 2>&1
-# combine_lang_model wants the file, and refuses it empty.
-echo '#' > "$work/langdata/radical-stroke.txt"
-combine_lang_model --input_unicharset "$work/unicharset" --script_dir "$work/langdata" --output_dir "$work" \
-  --lang start > "$work/model.log" 2>&1
-
-lstmtraining --model_output "$work/net" --traineddata "$work/start/start.traineddata" \
-  --net_spec '[1,36,0,1 Ct3,3,16 Mp3,3 Lfys48 Lfx64 Lrx64 Lfx96 O1c1]' --learning_rate 0.001 \
-  --train_listfile "$work/all.list" --max_iterations "$iterations" --debug_interval 0 > "$work/training.log" 2>&1 ||
-  tail -3 "$work/training.log" >&2
-# At a fifth of the rate the error falls from 10 to 6.4 % of the characters within some 10,000 steps.
-lstmtraining --model_output "$work/slow" --traineddata "$work/start/start.traineddata" \
-  --continue_from "$work/net_checkpoint" --learning_rate 0.0002 --reset_learning_rate \
-  --train_listfile "$work/all.list" --max_iterations "$((iterations + slow_iterations))" --debug_interval 0 \
-  > "$work/slow.log" 2>&1 || tail -3 "$work/slow.log" >&2
-lstmtraining --stop_training --convert_to_int --continue_from "$work/slow_checkpoint" \
-  --traineddata "$work/start/start.traineddata" --model_output "$work/lettering.traineddata" > "$work/stop.log" 2>&1
-for judged in judge-seen judge-unseen judge-lists; do
-  echo "$judged: $(lstmeval --model "$work/lettering.traineddata" --eval_listfile "$work/$judged.list" \
-    --verbosity 0 2>&1 | grep -i 'eval' | tail -1)"
-done
-ls -l "$work/lettering.traineddata"
+cmake -S "$tree/tests/reader-training/trainer" -B "$work/trainer" -DCMAKE_BUILD_TYPE=Release > "$work/cmake.log"
+cmake --build "$work/trainer" >> "$work/cmake.log"
+cd "$work"
+OMP_NUM_THREADS="$threads" trainer/train-net lettering.net "$crops" "$threads" \
+  judge.seen judge.unseen judge.coarse judge.lists -- \
+  usual usual-too all coarse lists lists-too
+ls -l "$work/lettering.net"

@@ -247,7 +247,7 @@ void Train(const std::string& out, long crops_to_learn, const std::vector<std::s
   torch::optim::AdamW optimizer(net->parameters(), torch::optim::AdamWOptions(1e-3).weight_decay(1e-3));
   nn::CTCLoss ctc(nn::CTCLossOptions().zero_infinity(true));
   Batches batches(crops, random);
-  constexpr long kTold = 100'000;
+  constexpr long kTold = 120'000;
   long told = 0;
   double loss_sum = 0;
   long steps = 0;
