@@ -15,9 +15,8 @@
 
 namespace benchleaf::extract {
 
-// On drawings, scraps of symbols read as designators, with little confidence. Below this, weighed by the numbers beside
-// them, more are wrong than right, and
-// what cannot be read is better said to be unread.
+// On drawings, scraps of symbols are read as designators, with little confidence. Below this, weighed by the numbers
+// beside them, hardly any more are right than wrong, and what cannot be read is better said to be unread.
 inline constexpr double kLeastSureOnDrawings = 0.25;
 // In lists the other rows have already spoken for or against a designator.
 inline constexpr double kLeastSureInLists = 0.2;
