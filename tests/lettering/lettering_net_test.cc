@@ -89,7 +89,7 @@ TEST_F(NetFile, IsRefusedWhenCutShortAnywhere) {
   for (std::size_t length = 0; length < whole.size(); ++length) {
     const auto net = Loaded(whole.substr(0, length));
     ASSERT_FALSE(net) << length;
-    EXPECT_EQ(net.error().code(), ErrorCode::kMissing);
+    EXPECT_EQ(net.error().code, ErrorCode::kMissing);
   }
   EXPECT_FALSE(Loaded(whole + "x")) << "something behind its end";
 }

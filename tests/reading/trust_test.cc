@@ -37,7 +37,7 @@ TEST(Trust, IsHighestWhereBothAgreeAndLowestWhereTheOtherSeesNoText) {
   const double agreed = Trust(Designator(ReaderKind::kGeneral, 0.9, OtherReading::kSame, 0.85));
   const double alone = Trust(Designator(ReaderKind::kGeneral, 0.9, OtherReading::kNothing, 0));
   const double scrap = Trust(Designator(ReaderKind::kGeneral, 0.9, OtherReading::kScrap, 0.85));
-  EXPECT_GT(agreed, 0.9) << "agreement of two readers that err differently is nearly proof";
+  EXPECT_GT(agreed, 0.85) << "two readers that err differently, and neither sure by itself";
   EXPECT_LT(alone, agreed);
   EXPECT_LT(scrap, alone);
 }
