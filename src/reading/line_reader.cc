@@ -1,5 +1,6 @@
 #include "reading/line_reader.h"
 
+#include "reading/token_partner.h"
 #include "reading/word_choice.h"
 
 #include <algorithm>
@@ -18,29 +19,6 @@ constexpr double kSurelyNoText = 0.3;
 constexpr double kSurelyRead = 0.95;
 constexpr double kTrustInSureDesignator = 0.97;
 constexpr double kTrustInSure = 0.93;
-
-// How much of the narrower token's width lies under the other, 0 to 1. A line's tokens differ only along it.
-double CommonWidth(const Box& a, const Box& b) {
-  const int common = std::min(a.right(), b.right()) - std::max(a.x, b.x);
-  const int narrower = std::min(a.width, b.width);
-  return narrower > 0 ? static_cast<double>(std::max(0, common)) / narrower : 0;
-}
-
-// The token of the other reader that stands in a token's place. Nothing when several do: they have parted the line
-// differently.
-const Token* Partner(const Token& token, const std::vector<Token>& others) {
-  constexpr double kSamePlace = 0.5;
-  const Token* partner = nullptr;
-  for (const Token& other : others) {
-    if (CommonWidth(token.box, other.box) >= kSamePlace) {
-      if (partner != nullptr) {
-        return nullptr;
-      }
-      partner = &other;
-    }
-  }
-  return partner;
-}
 
 // How far to trust a token of one reader, of which the other has read `others` on the same line.
 double TrustIn(const Token& token, ReaderKind reader, const std::vector<Token>& others, const StringLook& look,

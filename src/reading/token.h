@@ -13,9 +13,9 @@ namespace benchleaf {
 
 // A word as a reader gives it.
 struct Token {
-  std::string text;       // UTF-8
-  Box box;                // px of the image that was read
-  double confidence = 0;  // 0 to 1
+  std::string text;                            // UTF-8
+  Box box;                                     // px of the image that was read
+  double confidence = 0;                       // 0 to 1
   std::vector<Alternative> alternatives = {};  // what the same reader saw next, where it took the line for one word
 };
 

@@ -9,8 +9,8 @@ namespace {
 
 // Printed by fit-trust.
 constexpr std::array<double, kTrustFeatures> kWeights = {
-    -3.523, 0.411, -1.327, 0.923,  2.207, 0.646,  0.932, -0.242, 0.021,  -2.368, 0.414,
-    -1.195, 1.372, 0.004,  -0.233, 0.240, -0.674, 0.186, -0.545, -0.129, -3.392, -1.788,
+    -4.693, 0.910,  -1.331, 0.757, 2.943,  0.550, 1.506,  -0.113, -0.108, -1.474, 0.249, -1.508,
+    1.559,  -0.380, -0.480, 0.047, -0.776, 0.661, -0.894, 0.207,  -3.988, -0.984, 2.417, -2.140,
 };
 
 // Readers say 0 and 1 of what they are only fairly sure of, the general one more often.
@@ -69,6 +69,8 @@ std::array<double, kTrustFeatures> TrustFeatures(const Evidence& evidence) {
       when(different && !general, 1),
       when(evidence.whole && evidence.designator_form, OddPitch(evidence)),
       OddBreadth(look),
+      when(!evidence.whole && general, 1),
+      when(!evidence.whole && !general, 1),
   };
 }
 

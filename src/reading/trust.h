@@ -35,7 +35,7 @@ struct Evidence {
   StringLook look;
 };
 
-inline constexpr std::size_t kTrustFeatures = 22;
+inline constexpr std::size_t kTrustFeatures = 24;
 
 // What the chance is told by: each feature counts by its weight. For Trust(), and for finding the weights.
 std::array<double, kTrustFeatures> TrustFeatures(const Evidence& evidence);

@@ -103,7 +103,7 @@ TEST(Includes, KeepThirdPartyLibrariesInOneFolderEach) {
 // each other's insides; cli and work tie all together.
 constexpr std::array<std::string_view, 21> kOrder = {
     "core",    "tubes",  "library", "pixels", "labels", "raster", "clean", "lettering", "reading", "extract", "paging",
-    "linking", "record", "store",   "lineup", "stock",  "orders", "gaps",  "report",  "binder",  "work"};
+    "linking", "record", "store",   "lineup", "stock",  "orders", "gaps",  "report",    "binder",  "work"};
 
 TEST(Includes, LeadFromNoStageToALaterOne) {
   const auto place = [](std::string_view folder) {

@@ -3,9 +3,11 @@
 
 #include "outside/outside_pages.h"
 #include "reader-training/line_crops.h"
+#include "reader-training/practice_list.h"
 #include "reader-training/practice_sheet.h"
 #include "reading/lettering_reader.h"
 #include "reading/recognizer.h"
+#include "reading/token_partner.h"
 #include "scan-maker/degrade.h"
 #include "scan-maker/made_page.h"
 
@@ -15,6 +17,8 @@
 #include <cstdio>
 #include <exception>
 #include <memory>
+#include <set>
+#include <sstream>
 #include <stdexcept>
 #include <string>
 #include <utility>
@@ -27,12 +31,13 @@ using scanmaker::Grade;
 using scanmaker::Lettering;
 
 constexpr const char* kUsage =
-    "compare-readers MODEL_FOLDER dev|practice|seen|unseen\n"
+    "compare-readers MODEL_FOLDER dev|practice|seen|unseen|lists\n"
     "Reads crops of the outside sheets of one half, or of practice sheets in letterings of the training or in the one\n"
     "that was kept from it, with the general model and with MODEL_FOLDER/lettering.net. Columns: page, grade,\n"
     "lying or standing, components (0: broken), length and breadth in capital heights, truth (~: no text, ?: part of "
     "a\n"
-    "text, or several), then text and confidence of either reader.\n";
+    "text, or several), then text and confidence of either reader. Of lists, each word of a phrase has a row, which\n"
+    "ends in \"part\"; its truth is ? when the phrase does not hold it.\n";
 
 template <class T>
 T OrThrow(Result<T> result) {
@@ -51,6 +56,52 @@ void PrintReading(Reader& reader, const GreyImage& line) {
     confidence = std::min(confidence, token.confidence);
   }
   std::printf("\t%s\t%.4f", text.c_str(), text.empty() ? 0 : confidence);
+}
+
+void PrintToken(const Token* token) {
+  std::printf("\t%s\t%.4f", token == nullptr ? "" : token->text.c_str(), token == nullptr ? 0 : token->confidence);
+}
+
+// A row for each word that the general reader sees, beside the other's in its place, and for each that only the other
+// sees.
+void PrintPhrase(const std::string& name, Grade grade, const LineCrop& phrase, const std::vector<Token>& general,
+                 const std::vector<Token>& lettering) {
+  std::set<std::string> words;
+  std::istringstream text(phrase.text.value());
+  for (std::string word; text >> word;) words.insert(word);
+  const auto print = [&](const Token* one, const Token* other) {
+    const bool one_right = one != nullptr && words.count(one->text) != 0;
+    const bool other_right = other != nullptr && words.count(other->text) != 0;
+    std::printf("%s\t%s\tlying\t%zu\t%.2f\t%.2f\t%s", name.c_str(), std::string(scanmaker::Name(grade)).c_str(),
+                phrase.look.letters, phrase.look.length, phrase.look.breadth,
+                one_right     ? one->text.c_str()
+                : other_right ? other->text.c_str()
+                              : "?");
+    PrintToken(one);
+    PrintToken(other);
+    std::printf("\tpart\n");
+  };
+  for (const Token& token : general) print(&token, Partner(token, lettering));
+  for (const Token& token : lettering) {
+    if (Partner(token, general) == nullptr) print(nullptr, &token);
+  }
+}
+
+void CompareLists(Recognizer& general, LetteringReader& lettering) {
+  constexpr std::uint64_t kFirstSeed = 980000;  // none of the training's
+  constexpr std::array<Lettering, 7> kLetterings = {Lettering::kTypewriter, Lettering::kBook,     Lettering::kSans,
+                                                    Lettering::kTypewriter, Lettering::kDrafting, Lettering::kNarrow,
+                                                    Lettering::kHand};
+  for (std::uint64_t i = 0; i < kLetterings.size(); ++i) {
+    for (const Grade grade : {Grade::kMild, Grade::kMedium, Grade::kSevere}) {
+      const std::uint64_t seed = kFirstSeed + i;
+      for (const LineCrop& phrase :
+           PhraseCropsOf(scanmaker::DegradeMade(MakePracticeList(kLetterings.at(i), seed), grade, seed))) {
+        PrintPhrase("list" + std::to_string(i), grade, phrase, general.ReadLine(phrase.image),
+                    lettering.ReadLine(phrase.image));
+      }
+    }
+  }
 }
 
 struct Sheet {
@@ -86,6 +137,10 @@ void Run(const std::vector<std::string>& arguments) {
   }
   const std::unique_ptr<Recognizer> general = OrThrow(Recognizer::Create());
   const std::unique_ptr<LetteringReader> lettering = OrThrow(LetteringReader::Create(arguments[0]));
+  if (arguments[1] == "lists") {
+    CompareLists(*general, *lettering);
+    return;
+  }
   for (const Sheet& sheet : Sheets(arguments[1])) {
     for (const Grade grade : {Grade::kMild, Grade::kMedium, Grade::kSevere}) {
       const scanmaker::ScannedPage page = scanmaker::DegradeMade(sheet.page, grade, sheet.seed);

@@ -53,6 +53,7 @@ void AddExamples(const std::vector<std::string>& fields, std::vector<Example>& e
   constexpr std::size_t kTruth = 6;
   constexpr std::size_t kGeneral = 7;
   constexpr std::size_t kLettering = 9;
+  constexpr std::size_t kPart = 11;  // only there for words of a phrase
   if (fields.size() <= kLettering + 1) {
     throw std::runtime_error("a line has too few columns");
   }
@@ -75,7 +76,7 @@ void AddExamples(const std::vector<std::string>& fields, std::vector<Example>& e
     evidence.other_confidence = std::stod(fields[other + 1]);
     evidence.designator_form = HasDesignatorForm(text);
     evidence.characters = text.size();
-    evidence.whole = text.find(' ') == std::string::npos;
+    evidence.whole = fields.size() <= kPart && text.find(' ') == std::string::npos;
     evidence.look = look;
     examples.push_back({TrustFeatures(evidence), text == fields[kTruth]});
   }
