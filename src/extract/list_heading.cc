@@ -75,11 +75,24 @@ bool AnyHasRole(const std::vector<std::string>& words, ListRole role, const Rule
 }  // namespace
 
 std::vector<std::string> WordsOf(const std::vector<Piece>& pieces) {
+  constexpr std::size_t kShortest = 3;  // letters of a word behind a joint; a number's parts are not parted
   std::vector<std::string> words;
-  for (const Piece& piece : pieces) {
-    std::string word = ListWord(piece.text);
+  const auto add = [&words](const std::string& text) {
+    std::string word = ListWord(text);
     if (!word.empty()) {
       words.push_back(std::move(word));
+    }
+  };
+  for (const Piece& piece : pieces) {
+    // A speck between two words joins them: "A1-CHASSIS UNIT".
+    const std::size_t joint = piece.text.find_first_of("-.,_~");
+    const std::size_t behind = joint == std::string::npos ? joint : joint + 1;
+    const bool joined = joint != 0 && behind < piece.text.size() && piece.text.size() - behind >= kShortest &&
+                        std::all_of(piece.text.begin() + static_cast<std::ptrdiff_t>(behind),
+                                    piece.text.begin() + static_cast<std::ptrdiff_t>(behind + kShortest), IsLetter);
+    add(joined ? piece.text.substr(0, joint) : piece.text);
+    if (joined) {
+      add(piece.text.substr(behind));
     }
   }
   return words;

@@ -19,9 +19,10 @@ struct Span {
   std::size_t end = 0;
 };
 
+constexpr int kDark = 150;
+
 // The box round the ink in the columns from `left` up to `right`; empty where there is none.
 Box InkBetween(const GreyImage& line, int left, int right) {
-  constexpr int kDark = 150;
   Box ink;
   for (int y = 0; y < line.height; ++y) {
     const std::uint8_t* row = line.row(y);
@@ -34,6 +35,35 @@ Box InkBetween(const GreyImage& line, int left, int right) {
     ink = Union(ink, {static_cast<int>(first - row), y, static_cast<int>(last - first) + 1, 1});
   }
   return ink;
+}
+
+// Which columns hold ink.
+std::vector<bool> InkedColumns(const GreyImage& line) {
+  std::vector<bool> inked(static_cast<std::size_t>(line.width), false);
+  for (int y = 0; y < line.height; ++y) {
+    for (int x = 0; x < line.width; ++x) {
+      if (line.row(y)[x] < kDark) {
+        inked[static_cast<std::size_t>(x)] = true;
+      }
+    }
+  }
+  return inked;
+}
+
+// The middle of the widest gap among the columns from `left` up to `right`, or between these where there is no gap.
+int GapBetween(const std::vector<bool>& inked, int left, int right) {
+  int middle = (left + right) / 2;
+  int widest = 0;
+  for (int x = left; x < right;) {
+    int end = x;
+    while (end < right && !inked[static_cast<std::size_t>(end)]) ++end;
+    if (end - x > widest) {
+      widest = end - x;
+      middle = x + widest / 2;
+    }
+    x = end + 1;
+  }
+  return middle;
 }
 
 std::vector<Span> WordsOf(const StepText& text, const std::vector<std::string>& characters) {
@@ -101,7 +131,6 @@ Result<std::unique_ptr<LetteringReader>> LetteringReader::Create(const std::file
 }
 
 std::vector<Token> LetteringReader::ReadLine(const GreyImage& line) {
-  constexpr double kReach = 0.75 * kReaderCapPx;  // of a character to either side of where it is told
   if (line.empty()) {
     return {};
   }
@@ -111,22 +140,23 @@ std::vector<Token> LetteringReader::ReadLine(const GreyImage& line) {
   const StepText& text = texts.front();
   const std::vector<std::string>& characters = net_->characters();
   const std::vector<Span> words = WordsOf(text, characters);
-  const auto place = [](std::size_t step) {  // in px of the line
-    return (static_cast<double>(step) + 0.5) * kStepPx * kReaderCapPx / kStripCapPx;
+  const std::vector<bool> inked = InkedColumns(line);
+  const auto column = [&](std::size_t step) {  // of the line, in whose middle a step stands
+    const double x = (static_cast<double>(step) + 0.5) * kStepPx * kReaderCapPx / kStripCapPx;
+    return std::min(static_cast<int>(x), line.width - 1);
   };
   std::vector<Token> tokens;
-  double from = 0;
+  int left = 0;
   for (std::size_t i = 0; i < words.size(); ++i) {
-    const double last = place(text.steps[words[i].end - 1]);
-    const double end = i + 1 < words.size() ? (last + place(text.steps[words[i + 1].begin])) / 2 : line.width;
-    const double left = std::max(from, place(text.steps[words[i].begin]) - kReach);
-    const double right = std::clamp(last + kReach, left, std::min<double>(end, line.width));
-    const Box box = InkBetween(line, static_cast<int>(left), static_cast<int>(right));
+    const int right = i + 1 == words.size() ? line.width
+                                            : GapBetween(inked, column(text.steps[words[i].end - 1]),
+                                                         column(text.steps[words[i + 1].begin]));
+    const Box box = InkBetween(line, left, std::max(left, right));
     if (!box.empty()) {
       tokens.push_back({TextOf(text, words[i], characters), box,
                         words.size() == 1 ? std::exp(text.log_chance) : ChanceOf(text, words[i], chances)});
     }
-    from = end;
+    left = std::max(left, right);
   }
   if (tokens.size() == 1) {
     tokens.front().alternatives = OtherWords(texts, characters);

@@ -4,6 +4,7 @@
 #include "reading/word_choice.h"
 
 #include <algorithm>
+#include <cstddef>
 #include <string_view>
 #include <utility>
 
@@ -19,6 +20,7 @@ constexpr double kSurelyNoText = 0.3;
 constexpr double kSurelyRead = 0.95;
 constexpr double kTrustInSureDesignator = 0.97;
 constexpr double kTrustInSure = 0.93;
+constexpr std::size_t kLongestSure = 7;  // characters; longer ones may be several words, whose spaces it overlooks
 
 // How far to trust a token of one reader, of which the other has read `others` on the same line.
 double TrustIn(const Token& token, ReaderKind reader, const std::vector<Token>& others, const StringLook& look,
@@ -110,7 +112,8 @@ std::vector<Token> LineReader::Read(const GreyImage& line, const StringLook& loo
   if (lettering.size() == 1 && lettering.front().text == kNoText && lettering.front().confidence >= kSurelyNoText) {
     return {};
   }
-  if (lettering.size() == 1 && lettering.front().confidence >= kSurelyRead && !HasSmallLetters(lettering.front())) {
+  if (lettering.size() == 1 && lettering.front().confidence >= kSurelyRead &&
+      lettering.front().text.size() <= kLongestSure && !HasSmallLetters(lettering.front())) {
     std::vector<Token> sure = lettering;
     sure.front().confidence = HasDesignatorForm(sure.front().text) ? kTrustInSureDesignator : kTrustInSure;
     sure.front().alternatives.clear();

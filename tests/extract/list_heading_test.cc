@@ -70,6 +70,16 @@ TEST(TitledAssembly, ReadsTheTitlesOfDrawings) {
   }
 }
 
+TEST(WordsOf, PartsWhatASpeckHasJoined) {
+  const auto pieces = [](const std::vector<std::string>& texts) {
+    std::vector<Piece> made;
+    for (const std::string& text : texts) made.emplace_back().text = text;
+    return made;
+  };
+  EXPECT_EQ(AssemblyHeading(WordsOf(pieces({"ASSEMBLY", "A1-CHASS!S", "UNIT"})), Tables()).value_or("-"), "A1");
+  EXPECT_EQ(WordsOf(pieces({"20-4663-0", "A1-2", "-UNIT"})).size(), 3U) << "numbers stay whole";
+}
+
 TEST(DrawnAssembly, ReadsOtherLinesOfDrawings) {
   EXPECT_EQ(DrawnAssembly(Words("P/O A4"), Tables()).value_or("-"), "A4");
   EXPECT_EQ(DrawnAssembly(Words("PART OF A3"), Tables()).value_or("-"), "A3");
