@@ -98,9 +98,11 @@ double ChanceOf(const StepText& text, const Span& word, const StepChances& chanc
   return std::exp(sum);
 }
 
-// What the line may be instead of its likeliest text, where both are one word.
+// What the line may be instead of its likeliest text, where both are one word. Of short words only: what the rest of a
+// manual names decides among them, and it names no long ones.
 std::vector<Alternative> OtherWords(const std::vector<StepText>& texts, const std::vector<std::string>& characters) {
   constexpr double kLeastChance = 0.03;
+  constexpr std::size_t kLongest = 7;  // bytes
   std::vector<Alternative> others;
   for (auto text = texts.begin() + 1; text != texts.end(); ++text) {
     const double chance = std::exp(text->log_chance);
@@ -109,7 +111,7 @@ std::vector<Alternative> OtherWords(const std::vector<StepText>& texts, const st
       continue;
     }
     std::string other = TextOf(*text, words.front(), characters);
-    if (other != kNoText) {
+    if (other != kNoText && other.size() <= kLongest) {
       others.push_back({std::move(other), chance});
     }
   }
