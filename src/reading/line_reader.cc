@@ -74,6 +74,15 @@ bool SpoilsProse(const Token& token, const Token& word) {
          (figures || token.confidence < word.confidence);
 }
 
+// Whether the token runs together what the other reader sees as several words. The reader for drawings overlooks
+// spaces.
+bool RunsTogether(const Token& token, const std::vector<Token>& others) {
+  constexpr double kWithin = 0.5;
+  const auto within = std::count_if(others.begin(), others.end(),
+                                    [&](const Token& other) { return CommonWidth(token.box, other.box) >= kWithin; });
+  return within > 1 && !HasDesignatorForm(token.text);
+}
+
 bool Holds(const std::vector<Token>& tokens, const Token& token) {
   return std::any_of(tokens.begin(), tokens.end(), [&](const Token& other) {
     return other.text == token.text && CommonWidth(other.box, token.box) > 0;
@@ -135,7 +144,7 @@ std::vector<Token> LineReader::Read(const GreyImage& line, const StringLook& loo
     const bool misread = std::any_of(general.begin(), general.end(), [&](const Token& other) {
       return TakesCommaForFigure(token, other) || SpoilsProse(token, other);
     });
-    if (token.text != kNoText && !misread && !Holds(general, token)) {
+    if (token.text != kNoText && !misread && !RunsTogether(token, general) && !Holds(general, token)) {
       tokens.push_back(
           Trusted(token, !steps_.trust ? token.confidence
                                        : TrustIn(token, ReaderKind::kLettering, general, look, lettering.size() == 1)));
