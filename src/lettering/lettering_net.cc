@@ -84,11 +84,11 @@ void Pool(const Planes& in, std::size_t pool_rows, std::size_t pool_columns, Pla
 }
 
 // Adds to `sum`, rows x columns, the product of `a` (rows x depth) and `b` (depth x columns), all row by row.
-void AddProduct(std::size_t rows, std::size_t columns, const std::vector<float>& a, const std::vector<float>& b,
-                std::vector<float>& sum) {
+void AddProduct(std::size_t rows, std::size_t depth, std::size_t columns, const std::vector<float>& a,
+                const std::vector<float>& b, std::vector<float>& sum) {
   const auto m = static_cast<f77_int>(rows);
   const auto n = static_cast<f77_int>(columns);
-  const auto k = static_cast<f77_int>(a.size() / rows);
+  const auto k = static_cast<f77_int>(depth);
   cblas_sgemm(CblasRowMajor, CblasNoTrans, CblasNoTrans, m, n, k, 1, a.data(), k, b.data(), n, 1, sum.data(), n);
 }
 
@@ -153,7 +153,8 @@ class LetteringNet::Impl {
         std::transform(plane, plane + places, before, plane, std::plus<>());
       }
     }
-    AddProduct(layer.out, places, layer.weights, unrolled_, next_.values);
+    AddProduct(layer.out, layer.in * layer.kernel_rows * layer.kernel_columns, places, layer.weights, unrolled_,
+               next_.values);
     if (layer.rectified) {
       for (float& value : next_.values) value = std::max(0.0F, value);
     }
