@@ -2,6 +2,8 @@
 #include "extract/look_alikes.h"
 #include "extract/plain_text.h"
 
+#include "benchleaf/core/utf8.h"
+
 #include <algorithm>
 #include <cstddef>
 #include <vector>

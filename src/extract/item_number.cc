@@ -3,6 +3,8 @@
 #include "extract/look_alikes.h"
 #include "extract/plain_text.h"
 
+#include "benchleaf/core/utf8.h"
+
 #include <algorithm>
 #include <charconv>
 

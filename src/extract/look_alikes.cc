@@ -2,6 +2,7 @@
 
 #include "extract/plain_text.h"
 
+#include "benchleaf/core/utf8.h"
 #include "benchleaf/extract/extract.h"
 
 #include <cstddef>

@@ -35,7 +35,7 @@ bool MayBeTerm(std::string_view bare) {
   if (!HasFigure(bare)) {
     return false;
   }
-  const std::size_t length = extract::Characters(bare).size();
+  const std::size_t length = Characters(bare).size();
   return length >= 2 && length <= kLongest;
 }
 

@@ -6,6 +6,8 @@
 #include "extract/part_words.h"
 #include "extract/plain_text.h"
 
+#include "benchleaf/core/utf8.h"
+
 #include <algorithm>
 #include <cmath>
 #include <cstddef>

@@ -1,5 +1,7 @@
 #include "extract/plain_text.h"
 
+#include "benchleaf/core/utf8.h"
+
 #include <algorithm>
 #include <array>
 #include <utility>
@@ -30,28 +32,6 @@ std::string Upper(std::string_view text) {
   std::string upper(text);
   std::transform(upper.begin(), upper.end(), upper.begin(), ToUpper);
   return upper;
-}
-
-std::size_t CharacterLength(std::string_view text, std::size_t at) {
-  const auto lead = static_cast<unsigned char>(text[at]);
-  const std::size_t length = lead < 0xC0 ? 1 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : 4;
-  for (std::size_t i = 1; i < length; ++i) {
-    if (at + i >= text.size() || (static_cast<unsigned char>(text[at + i]) & 0xC0U) != 0x80U) {
-      return 1;
-    }
-  }
-  return length;
-}
-
-std::vector<std::string_view> Characters(std::string_view text) {
-  std::vector<std::string_view> characters;
-  characters.reserve(text.size());
-  for (std::size_t at = 0; at < text.size();) {
-    const std::size_t length = CharacterLength(text, at);
-    characters.push_back(text.substr(at, length));
-    at += length;
-  }
-  return characters;
 }
 
 std::string PlainText(std::string_view text) {

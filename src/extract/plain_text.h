@@ -3,10 +3,8 @@
 #ifndef BENCHLEAF_SRC_EXTRACT_PLAIN_TEXT_H_
 #define BENCHLEAF_SRC_EXTRACT_PLAIN_TEXT_H_
 
-#include <cstddef>
 #include <string>
 #include <string_view>
-#include <vector>
 
 namespace benchleaf::extract {
 
@@ -20,12 +18,6 @@ constexpr char ToUpper(char c) { return IsLower(c) ? static_cast<char>(c - 'a' +
 
 // ASCII letters to capitals; everything else stays.
 std::string Upper(std::string_view text);
-
-// The length in bytes of the UTF-8 character at `at`; 1 for a byte that begins none.
-// REQUIRES: at < text.size()
-std::size_t CharacterLength(std::string_view text, std::size_t at);
-// The text cut into UTF-8 characters: views into it.
-std::vector<std::string_view> Characters(std::string_view text);
 
 // Typographic dashes, quotes, fractions, daggers, micro and ohm signs in their ASCII spelling ("-", "\"", "1/2", "*",
 // "u", "OHM"); spaces of every kind left out; case kept; every other character kept.

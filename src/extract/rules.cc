@@ -7,6 +7,7 @@
 #include "extract/tube_form.h"
 
 #include "benchleaf/core/table_file.h"
+#include "benchleaf/core/utf8.h"
 #include "benchleaf/extract/own_rules.h"
 
 #include <algorithm>
@@ -96,7 +97,7 @@ Done ReadLookAlikes(const std::filesystem::path& path, Rules::Tables& tables) {
   }
   for (std::size_t row = 0; row < file->size(); ++row) {
     const std::string& text = file->Cell(row, "text");
-    if (extract::Characters(text).size() != 1) {
+    if (Characters(text).size() != 1) {
       return Wrong(*file, row, "text", "write one character");
     }
     const auto fold = OneCharacter(*file, row, "fold");

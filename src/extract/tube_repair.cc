@@ -3,6 +3,8 @@
 #include "extract/tube_form.h"
 #include "extract/tube_type.h"
 
+#include "benchleaf/core/utf8.h"
+
 #include <algorithm>
 #include <cstddef>
 #include <vector>

@@ -4,6 +4,8 @@
 #include "extract/look_alikes.h"
 #include "extract/plain_text.h"
 
+#include "benchleaf/core/utf8.h"
+
 #include <algorithm>
 #include <cstddef>
 
@@ -19,7 +21,7 @@ std::string AsPageNumber(const std::string& plain, const Rules::Tables& tables) 
   std::string number;
   std::size_t figures = 0;
   std::size_t dashes = 0;
-  for (const std::string_view character : extract::Characters(text)) {
+  for (const std::string_view character : Characters(text)) {
     if (character == "-") {
       number += '-';
       ++dashes;

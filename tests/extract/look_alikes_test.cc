@@ -3,6 +3,7 @@
 #include "extract/page_text.h"
 #include "extract/plain_text.h"
 
+#include "benchleaf/core/utf8.h"
 #include "benchleaf/extract/extract.h"
 
 #include <gtest/gtest.h>
@@ -44,7 +45,7 @@ TEST(FoldLookAlikes, IsStable) {
 
 TEST(Unlikeness, SumsWhatEachCharacterTakes) {
   const auto unlike = [](const char* read, const char* meant) {
-    return extract::Unlikeness(extract::Characters(read), meant, ShippedRules().tables());
+    return extract::Unlikeness(Characters(read), meant, ShippedRules().tables());
   };
   EXPECT_EQ(unlike("R12", "R12"), 0);
   EXPECT_EQ(unlike("RI2", "R12"), 0.5) << "everyday";

@@ -4,12 +4,15 @@
 #include "scan-maker/seeded_random.h"
 #include "scan-maker/stroke_font.h"
 
+#include "benchleaf/core/utf8.h"
+
 #include <cairo.h>
 
 #include <cmath>
 #include <cstddef>
 #include <map>
 #include <numbers>
+#include <string_view>
 #include <vector>
 
 namespace benchleaf::scanmaker {
@@ -83,21 +86,7 @@ bool IsStroked(Lettering lettering) {
          lettering == Lettering::kBroadPen || lettering == Lettering::kBookPen;
 }
 
-// The characters of valid UTF-8, each as its own bytes.
-std::vector<std::string> Characters(const std::string& text) {
-  std::vector<std::string> characters;
-  for (const char c : text) {
-    const bool continues = (static_cast<unsigned char>(c) & 0xC0U) == 0x80U;
-    if (continues && !characters.empty()) {
-      characters.back() += c;
-    } else {
-      characters.emplace_back(1, c);
-    }
-  }
-  return characters;
-}
-
-char32_t CodePoint(const std::string& character) {
+char32_t CodePoint(std::string_view character) {
   const auto first = static_cast<unsigned char>(character[0]);
   if (character.size() == 1) {
     return first;
@@ -110,10 +99,10 @@ char32_t CodePoint(const std::string& character) {
 }
 
 // In capital heights, with the space after the character.
-double Advance(const std::string& character, const TextStyle& style) {
+double Advance(std::string_view character, const TextStyle& style) {
   const double width = IsStroked(style.lettering) ? Strokes(style.lettering).Glyph(CodePoint(character)).advance
-                                                  : Outlines(style.lettering).Advance(character);
-  return width + style.letter_space;
+                                                  : Outlines(style.lettering).Advance(std::string(character));
+  return width * (character == " " ? style.word_space : 1) + style.letter_space;
 }
 
 // How one letter written by hand differs from the template. All zero for a machine's letter.
@@ -154,7 +143,7 @@ void AddStrokes(cairo_t* cairo, const StrokeGlyph& glyph, double left, const Tex
 void AddStrokedText(cairo_t* cairo, const std::string& text, const TextStyle& style) {
   SeededRandom random(SeedOf(style.seed, text));
   double left = 0;
-  for (const std::string& character : Characters(text)) {
+  for (const std::string_view character : Characters(text)) {
     const HandJitter jitter = style.lettering == Lettering::kHand ? LetterJitter(random) : HandJitter{};
     AddStrokes(cairo, Strokes(style.lettering).Glyph(CodePoint(character)), left, style, jitter, random);
     left += Advance(character, style) * style.cap_height_px;
@@ -167,9 +156,9 @@ void AddStrokedText(cairo_t* cairo, const std::string& text, const TextStyle& st
 void AddOutlinedText(cairo_t* cairo, const std::string& text, const TextStyle& style) {
   Outlines(style.lettering).Use(cairo, style.cap_height_px);
   double left = 0;
-  for (const std::string& character : Characters(text)) {
+  for (const std::string_view character : Characters(text)) {
     cairo_move_to(cairo, left, 0);
-    cairo_text_path(cairo, character.c_str());
+    cairo_text_path(cairo, std::string(character).c_str());
     left += Advance(character, style) * style.cap_height_px;
   }
   cairo_close_path(cairo);
@@ -220,7 +209,7 @@ Box DrawText(cairo_t* cairo, double x, double y, const std::string& text, const 
 
 double TextAdvance(const std::string& text, const TextStyle& style) {
   double advance = 0;
-  for (const std::string& character : Characters(text)) advance += Advance(character, style);
+  for (const std::string_view character : Characters(text)) advance += Advance(character, style);
   return advance * style.cap_height_px * style.stretch;
 }
 

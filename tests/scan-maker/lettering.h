@@ -40,6 +40,7 @@ struct TextStyle {
   double stroke_px = 2.5;     // pen width; only where letters are pen strokes
   std::uint64_t seed = 1;     // of the jitter of kHand
   double letter_space = 0;    // extra space between letters, as a share of the capital height
+  double word_space = 1;      // width of a space against the template's
   double stretch = 1;         // width of the letters against their template's
   double slant = 0;           // how far letters lean to the right at a capital height, as a share of it
 };
