@@ -14,8 +14,6 @@
 namespace benchleaf {
 namespace {
 
-constexpr std::string_view kMagic = "benchleaf net 1\n";
-
 // Takes numbers from the front of bytes; once they are at an end, all that follows is nought and `ended` is true.
 class Bytes {
  public:
@@ -91,7 +89,7 @@ bool FitsStrips(const Net& net) {
 std::optional<Net> Parse(std::string_view text) {
   Bytes bytes(text);
   Net net;
-  if (bytes.Text(kMagic.size()) != kMagic) {
+  if (bytes.Text(kNetMagic.size()) != kNetMagic) {
     return std::nullopt;
   }
   for (std::uint32_t left = bytes.Number(2); left > 0; --left) {

@@ -13,9 +13,12 @@
 #include <cstddef>
 #include <filesystem>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace benchleaf {
+
+inline constexpr std::string_view kNetMagic = "benchleaf net 1\n";
 
 // A convolution, what is added, the rectifier, and the largest of each pool, in that order.
 struct NetLayer {

@@ -5,6 +5,7 @@
 #include "reader-training/line_crops.h"
 #include "reader-training/practice_list.h"
 #include "reader-training/practice_sheet.h"
+#include "reader-training/run_tool.h"
 #include "reading/lettering_reader.h"
 #include "reading/recognizer.h"
 #include "reading/token_partner.h"
@@ -15,7 +16,6 @@
 #include <array>
 #include <cstdint>
 #include <cstdio>
-#include <exception>
 #include <memory>
 #include <set>
 #include <sstream>
@@ -161,14 +161,6 @@ void Run(const std::vector<std::string>& arguments) {
 }  // namespace benchleaf::training
 
 int main(int argc, char** argv) {
-  try {
-    benchleaf::training::Run({argv + 1, argv + argc});
-  } catch (const std::invalid_argument& problem) {
-    std::fprintf(stderr, "compare-readers: %s\n%s", problem.what(), benchleaf::training::kUsage);
-    return 2;
-  } catch (const std::exception& problem) {
-    std::fprintf(stderr, "compare-readers: %s\n", problem.what());
-    return 1;
-  }
-  return 0;
+  using namespace benchleaf::training;
+  return RunTool("compare-readers", kUsage, argc, argv, Run);
 }

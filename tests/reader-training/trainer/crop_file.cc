@@ -1,5 +1,8 @@
-#include "crop_file.h"
+#include "reader-training/trainer/crop_file.h"
 
+#include "benchleaf/lettering/line_strip.h"
+
+#include <algorithm>
 #include <fstream>
 #include <stdexcept>
 #include <utility>
@@ -14,7 +17,7 @@ std::vector<Crop> LoadCrops(const std::string& path) {
     crop.width = low + 256 * file.get();
     crop.text.resize(static_cast<std::size_t>(std::max(0, file.get())));
     file.read(crop.text.data(), static_cast<std::streamsize>(crop.text.size()));
-    crop.pixels.resize(static_cast<std::size_t>(crop.width) * kRows);
+    crop.pixels.resize(static_cast<std::size_t>(crop.width) * kStripRows);
     file.read(reinterpret_cast<char*>(crop.pixels.data()), static_cast<std::streamsize>(crop.pixels.size()));
     if (!file) {
       throw std::runtime_error(path + " ends within a crop");
@@ -25,19 +28,6 @@ std::vector<Crop> LoadCrops(const std::string& path) {
     throw std::runtime_error(path + " holds no crops");
   }
   return crops;
-}
-
-std::vector<std::string> CharactersOf(const std::string& text) {
-  std::vector<std::string> characters;
-  for (const char c : text) {
-    const bool continues = (static_cast<unsigned char>(c) & 0xC0U) == 0x80U;
-    if (continues && !characters.empty()) {
-      characters.back() += c;
-    } else {
-      characters.emplace_back(1, c);
-    }
-  }
-  return characters;
 }
 
 }  // namespace benchleaf::training

@@ -9,19 +9,14 @@
 
 namespace benchleaf::training {
 
-inline constexpr int kRows = 32;  // px; kStripRows of benchleaf/lettering/line_strip.h
-
 struct Crop {
   int width = 0;                     // px
   std::string text;                  // UTF-8
-  std::vector<std::uint8_t> pixels;  // rows from the top, 0 black
+  std::vector<std::uint8_t> pixels;  // kStripRows rows from the top, 0 black
 };
 
 // Throws std::runtime_error when the file cannot be read or ends within a crop.
 std::vector<Crop> LoadCrops(const std::string& path);
-
-// The characters of UTF-8 text, each as its own bytes.
-std::vector<std::string> CharactersOf(const std::string& text);
 
 }  // namespace benchleaf::training
 

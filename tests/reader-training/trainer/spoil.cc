@@ -1,4 +1,6 @@
-#include "spoil.h"
+#include "reader-training/trainer/spoil.h"
+
+#include "benchleaf/lettering/line_strip.h"
 
 #include <algorithm>
 #include <cmath>
@@ -19,11 +21,24 @@ class Dice {
   std::mt19937_64& random_;
 };
 
+// Of a pixel within the strip.
+float& InkOf(Strip& strip, int x, int y) {
+  return strip.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(strip.width) + static_cast<std::size_t>(x)];
+}
+
+// Of any pixel: those beyond the strip are light.
 float At(const Strip& strip, int x, int y) {
-  return x < 0 || x >= strip.width || y < 0 || y >= kRows
-             ? 0.0F
-             : strip.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(strip.width) +
-                         static_cast<std::size_t>(x)];
+  const bool within = x >= 0 && x < strip.width && y >= 0 && y < kStripRows;
+  return within ? strip.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(strip.width) +
+                            static_cast<std::size_t>(x)]
+                : 0.0F;
+}
+
+// What of the rectangle lies within the strip is given that ink.
+void Fill(Strip& strip, int left, int top, int wide, int high, float level) {
+  for (int y = top; y < std::min(kStripRows, top + high); ++y) {
+    for (int x = left; x < std::min(strip.width, left + wide); ++x) InkOf(strip, x, y) = level;
+  }
 }
 
 // Linear between the four pixels round the place.
@@ -41,15 +56,14 @@ Strip Bent(const Strip& strip, Dice& dice) {
   const double high = dice.Between(0.85, 1.15);
   const double slant = dice.Chance(0.5) ? dice.Between(-0.2, 0.2) : 0;
   const double shift = dice.Between(-1.5, 1.5);
-  const double middle = (kRows - 1) / 2.0;
+  const double middle = (kStripRows - 1) / 2.0;
   Strip bent;
   bent.width = std::max(8, static_cast<int>(std::lround(strip.width * wide)));
-  bent.ink.resize(static_cast<std::size_t>(bent.width) * kRows);
-  for (int y = 0; y < kRows; ++y) {
+  bent.ink.resize(static_cast<std::size_t>(bent.width) * kStripRows);
+  for (int y = 0; y < kStripRows; ++y) {
     const double from_y = (y - middle - shift) / high + middle;
     for (int x = 0; x < bent.width; ++x) {
-      bent.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(bent.width) + static_cast<std::size_t>(x)] =
-          Between(strip, x / wide + slant * (from_y - middle), from_y);
+      InkOf(bent, x, y) = Between(strip, x / wide + slant * (from_y - middle), from_y);
     }
   }
   return bent;
@@ -61,15 +75,14 @@ void ChangePen(Strip& strip, Dice& dice) {
   const bool broader = dice.Chance(0.5);
   const auto part = static_cast<float>(dice.Between(0, broader ? 0.6 : 0.5));
   const Strip before = strip;
-  for (int y = 0; y < kRows; ++y) {
+  for (int y = 0; y < kStripRows; ++y) {
     for (int x = 0; x < strip.width; ++x) {
       float extreme = At(before, x, y);
       for (const auto& [dx, dy] : {std::pair(-1, 0), std::pair(1, 0), std::pair(0, -1), std::pair(0, 1)}) {
         const float other = At(before, x + dx, y + dy);
         extreme = broader ? std::max(extreme, other) : std::min(extreme, other);
       }
-      float& ink =
-          strip.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(strip.width) + static_cast<std::size_t>(x)];
+      float& ink = InkOf(strip, x, y);
       ink += part * (extreme - ink);
     }
   }
@@ -78,14 +91,13 @@ void ChangePen(Strip& strip, Dice& dice) {
 void Soften(Strip& strip, Dice& dice) {
   const auto part = static_cast<float>(dice.Between(0, 1));
   const Strip before = strip;
-  for (int y = 0; y < kRows; ++y) {
+  for (int y = 0; y < kStripRows; ++y) {
     for (int x = 0; x < strip.width; ++x) {
       float sum = 0;
       for (int dy = -1; dy <= 1; ++dy) {
         for (int dx = -1; dx <= 1; ++dx) sum += At(before, x + dx, y + dy);
       }
-      float& ink =
-          strip.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(strip.width) + static_cast<std::size_t>(x)];
+      float& ink = InkOf(strip, x, y);
       ink += part * (sum / 9 - ink);
     }
   }
@@ -97,15 +109,10 @@ void Spot(Strip& strip, Dice& dice) {
   for (int i = 0; i < spots; ++i) {
     const float level = dice.Chance(0.6) ? 0.0F : 1.0F;
     const int left = dice.Whole(0, strip.width - 1);
-    const int top = dice.Whole(2, kRows - 3);
+    const int top = dice.Whole(2, kStripRows - 3);
     const int wide = dice.Whole(1, 3);
     const int high = dice.Whole(1, 3);
-    for (int y = top; y < std::min(kRows, top + high); ++y) {
-      for (int x = left; x < std::min(strip.width, left + wide); ++x) {
-        strip.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(strip.width) + static_cast<std::size_t>(x)] =
-            level;
-      }
-    }
+    Fill(strip, left, top, wide, high, level);
   }
 }
 
@@ -115,16 +122,10 @@ void Wire(Strip& strip, Dice& dice) {
   const bool lying = dice.Chance(0.6);
   const int length = dice.Whole(6, lying ? std::max(8, strip.width / 2) : 20);
   const int left = dice.Whole(0, std::max(0, strip.width - (lying ? length : pen)));
-  const int top = !lying             ? dice.Whole(0, kRows - 12)
+  const int top = !lying             ? dice.Whole(0, kStripRows - 12)
                   : dice.Chance(0.5) ? dice.Whole(0, 4)
-                                     : dice.Whole(kRows - 7, kRows - 1);
-  const int wide = lying ? length : pen;
-  const int high = lying ? pen : length;
-  for (int y = top; y < std::min(kRows, top + high); ++y) {
-    for (int x = left; x < std::min(strip.width, left + wide); ++x) {
-      strip.ink[static_cast<std::size_t>(y) * static_cast<std::size_t>(strip.width) + static_cast<std::size_t>(x)] = 1;
-    }
-  }
+                                     : dice.Whole(kStripRows - 7, kStripRows - 1);
+  Fill(strip, left, top, lying ? length : pen, lying ? pen : length, 1);
 }
 
 void ChangeLight(Strip& strip, Dice& dice) {

@@ -3,14 +3,14 @@
 #ifndef BENCHLEAF_TESTS_READER_TRAINING_TRAINER_SPOIL_H_
 #define BENCHLEAF_TESTS_READER_TRAINING_TRAINER_SPOIL_H_
 
-#include "crop_file.h"
+#include "reader-training/trainer/crop_file.h"
 
 #include <random>
 #include <vector>
 
 namespace benchleaf::training {
 
-// A strip as the net takes it: kRows rows of `width` numbers, 0 light and 1 ink.
+// A strip as the net takes it: kStripRows rows of `width` numbers, 0 light and 1 ink.
 struct Strip {
   int width = 0;
   std::vector<float> ink;

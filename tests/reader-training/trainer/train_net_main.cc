@@ -1,21 +1,27 @@
 // Trains the lettering net on crops that make-crops wrote, and judges it on others.
 
-#include "crop_file.h"
-#include "net_file.h"
-#include "spoil.h"
+#include "lettering/net_file.h"
+#include "reader-training/run_tool.h"
+#include "reader-training/trainer/crop_file.h"
+#include "reader-training/trainer/spoil.h"
+#include "reader-training/trainer/write_net.h"
+
+#include "benchleaf/core/utf8.h"
+#include "benchleaf/lettering/lettering_net.h"
+#include "benchleaf/lettering/line_strip.h"
 
 #include <torch/torch.h>
 
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
-#include <exception>
 #include <map>
 #include <numbers>
 #include <random>
 #include <set>
 #include <stdexcept>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -26,17 +32,17 @@ namespace nn = torch::nn;
 
 constexpr const char* kUsage =
     "train-net OUT CROPS THREADS JUDGE.crops... -- TRAIN.crops...\n"
-    "Learns from CROPS crops, each spoilt anew, and writes the net OUT. Prints the share of each judge's texts that "
-    "are\n"
-    "read wholly right now and then, and at the end.\n";
+    "Learns from CROPS crops, each spoilt anew, and writes the net OUT. Prints the share of each judge's texts that\n"
+    "are read wholly right now and then, and at the end.\n";
 
 // The shape of the net: convolution, batch normalization, rectifier, pooling. Columns become a quarter, rows one.
-std::vector<Layer> Shape(int characters) {
-  std::vector<Layer> shape(10);
-  const std::vector<int> channels = {1, 16, 40, 64, 64, 112, 144, 144, 144, 144, characters + 1};
+std::vector<NetLayer> Shape(std::size_t characters) {
+  std::vector<NetLayer> shape(10);
+  const std::vector<std::size_t> channels = {1, 16, 40, 64, 64, 112, 144, 144, 144, 144, characters + 1};
   for (std::size_t i = 0; i < shape.size(); ++i) {
     shape[i].in = channels[i];
     shape[i].out = channels[i + 1];
+    shape[i].kernel_rows = shape[i].kernel_columns = 3;
   }
   shape[0].pool_rows = shape[0].pool_columns = 2;
   shape[1].pool_rows = shape[1].pool_columns = 2;
@@ -54,18 +60,21 @@ std::vector<Layer> Shape(int characters) {
   return shape;
 }
 
-class NetImpl : public nn::Module {
+class LearnerImpl : public nn::Module {
  public:
-  explicit NetImpl(std::vector<Layer> shape) : shape_(std::move(shape)) {
+  explicit LearnerImpl(std::vector<NetLayer> shape) : shape_(std::move(shape)) {
     for (std::size_t i = 0; i < shape_.size(); ++i) {
-      const Layer& layer = shape_[i];
+      const NetLayer& layer = shape_[i];
       const bool last = i + 1 == shape_.size();
-      convolutions_.push_back(register_module(
-          "convolution" + std::to_string(i),
-          nn::Conv2d(nn::Conv2dOptions(layer.in, layer.out, {layer.kernel_rows, layer.kernel_columns})
-                         .padding({layer.padded_rows ? layer.kernel_rows / 2 : 0, layer.kernel_columns / 2})
-                         .bias(last))));
-      norms_.push_back(last ? nullptr : register_module("norm" + std::to_string(i), nn::BatchNorm2d(layer.out)));
+      const auto in = static_cast<long>(layer.in);
+      const auto out = static_cast<long>(layer.out);
+      const auto rows = static_cast<long>(layer.kernel_rows);
+      const auto columns = static_cast<long>(layer.kernel_columns);
+      convolutions_.push_back(register_module("convolution" + std::to_string(i),
+                                              nn::Conv2d(nn::Conv2dOptions(in, out, {rows, columns})
+                                                             .padding({layer.padded_rows ? rows / 2 : 0, columns / 2})
+                                                             .bias(last))));
+      norms_.push_back(last ? nullptr : register_module("norm" + std::to_string(i), nn::BatchNorm2d(out)));
     }
   }
 
@@ -83,7 +92,7 @@ class NetImpl : public nn::Module {
         y = torch::relu(y);
       }
       if (shape_[i].pool_rows > 1 || shape_[i].pool_columns > 1) {
-        y = torch::max_pool2d(y, {shape_[i].pool_rows, shape_[i].pool_columns});
+        y = torch::max_pool2d(y, {static_cast<long>(shape_[i].pool_rows), static_cast<long>(shape_[i].pool_columns)});
       }
       x = y;
     }
@@ -91,8 +100,8 @@ class NetImpl : public nn::Module {
   }
 
   // With the normalization folded into weights and biases.
-  std::vector<Layer> Folded() const {
-    std::vector<Layer> layers = shape_;
+  std::vector<NetLayer> Folded() const {
+    std::vector<NetLayer> layers = shape_;
     const auto numbers = [](const torch::Tensor& tensor) {
       const torch::Tensor flat = tensor.detach().contiguous().view(-1);
       return std::vector<float>(flat.data_ptr<float>(), flat.data_ptr<float>() + flat.numel());
@@ -112,11 +121,11 @@ class NetImpl : public nn::Module {
   }
 
  private:
-  std::vector<Layer> shape_;
+  std::vector<NetLayer> shape_;
   std::vector<nn::Conv2d> convolutions_;
   std::vector<nn::BatchNorm2d> norms_;
 };
-TORCH_MODULE(Net);
+TORCH_MODULE(Learner);
 
 // Characters by number; 0 is the blank.
 class Alphabet {
@@ -124,7 +133,7 @@ class Alphabet {
   explicit Alphabet(const std::vector<Crop>& crops) {
     std::set<std::string> all;
     for (const Crop& crop : crops) {
-      for (std::string& character : CharactersOf(crop.text)) all.insert(std::move(character));
+      for (const std::string_view character : Characters(crop.text)) all.emplace(character);
     }
     characters_.assign(all.begin(), all.end());
     for (std::size_t i = 0; i < characters_.size(); ++i) numbers_[characters_[i]] = static_cast<long>(i) + 1;
@@ -133,8 +142,8 @@ class Alphabet {
   const std::vector<std::string>& characters() const { return characters_; }
   std::vector<long> Numbers(const std::string& text) const {
     std::vector<long> numbers;
-    for (const std::string& character : CharactersOf(text)) {
-      const auto found = numbers_.find(character);
+    for (const std::string_view character : Characters(text)) {
+      const auto found = numbers_.find(std::string(character));
       numbers.push_back(found == numbers_.end() ? -1 : found->second);
     }
     return numbers;
@@ -148,18 +157,18 @@ class Alphabet {
 torch::Tensor BatchOf(const std::vector<Strip>& strips) {
   int widest = 16;
   for (const Strip& strip : strips) widest = std::max(widest, strip.width);
-  widest = (widest + 3) / 4 * 4;
-  torch::Tensor batch = torch::zeros({static_cast<long>(strips.size()), 1, kRows, widest});
+  widest = (widest + kStepPx - 1) / kStepPx * kStepPx;
+  torch::Tensor batch = torch::zeros({static_cast<long>(strips.size()), 1, kStripRows, widest});
   for (std::size_t i = 0; i < strips.size(); ++i) {
-    float* to = batch.data_ptr<float>() + static_cast<long>(i) * kRows * widest;
-    for (int y = 0; y < kRows; ++y) {
+    float* to = batch.data_ptr<float>() + static_cast<long>(i) * kStripRows * widest;
+    for (int y = 0; y < kStripRows; ++y) {
       std::copy_n(strips[i].ink.begin() + static_cast<long>(y) * strips[i].width, strips[i].width, to + y * widest);
     }
   }
   return batch;
 }
 
-double ShareRight(Net& net, const Alphabet& alphabet, const std::vector<Crop>& crops) {
+double ShareRight(Learner& net, const Alphabet& alphabet, const std::vector<Crop>& crops) {
   const torch::NoGradGuard no_gradient;
   net->eval();
   std::size_t right = 0;
@@ -243,7 +252,7 @@ void Train(const std::string& out, long crops_to_learn, const std::vector<std::s
   std::printf("%zu crops, %zu characters\n", crops.size(), alphabet.characters().size());
   torch::manual_seed(1);
   std::mt19937_64 random(1);
-  Net net(Shape(static_cast<int>(alphabet.characters().size())));
+  Learner net(Shape(alphabet.characters().size()));
   torch::optim::AdamW optimizer(net->parameters(), torch::optim::AdamWOptions(1e-3).weight_decay(1e-3));
   nn::CTCLoss ctc(nn::CTCLossOptions().zero_infinity(true));
   Batches batches(crops, random);
@@ -262,7 +271,7 @@ void Train(const std::string& out, long crops_to_learn, const std::vector<std::s
       const std::vector<long> numbers = alphabet.Numbers(crop->text);
       targets.insert(targets.end(), numbers.begin(), numbers.end());
       target_lengths.push_back(static_cast<long>(numbers.size()));
-      step_counts.push_back(std::max(1, strips.back().width / 4));
+      step_counts.push_back(std::max(1, strips.back().width / kStepPx));
     }
     for (torch::optim::OptimizerParamGroup& group : optimizer.param_groups()) {
       group.options().set_lr(RateAt(static_cast<double>(learnt) / static_cast<double>(crops_to_learn)));
@@ -284,7 +293,7 @@ void Train(const std::string& out, long crops_to_learn, const std::vector<std::s
       std::fflush(stdout);
       loss_sum = 0;
       steps = 0;
-      WriteNet(out, alphabet.characters(), net->Folded());
+      WriteNet(out, {alphabet.characters(), net->Folded()});
     }
   }
 }
@@ -308,14 +317,6 @@ void Run(const std::vector<std::string>& arguments) {
 }  // namespace benchleaf::training
 
 int main(int argc, char** argv) {
-  try {
-    benchleaf::training::Run({argv + 1, argv + argc});
-  } catch (const std::invalid_argument& problem) {
-    std::fprintf(stderr, "train-net: %s\n%s", problem.what(), benchleaf::training::kUsage);
-    return 2;
-  } catch (const std::exception& problem) {
-    std::fprintf(stderr, "train-net: %s\n", problem.what());
-    return 1;
-  }
-  return 0;
+  using namespace benchleaf::training;
+  return RunTool("train-net", kUsage, argc, argv, Run);
 }
