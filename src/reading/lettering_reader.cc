@@ -37,26 +37,22 @@ Box InkBetween(const GreyImage& line, int left, int right) {
   return ink;
 }
 
-// Which columns hold ink.
-std::vector<bool> InkedColumns(const GreyImage& line) {
-  std::vector<bool> inked(static_cast<std::size_t>(line.width), false);
+bool HasInk(const GreyImage& line, int column) {
   for (int y = 0; y < line.height; ++y) {
-    for (int x = 0; x < line.width; ++x) {
-      if (line.row(y)[x] < kDark) {
-        inked[static_cast<std::size_t>(x)] = true;
-      }
+    if (line.row(y)[column] < kDark) {
+      return true;
     }
   }
-  return inked;
+  return false;
 }
 
 // The middle of the widest gap among the columns from `left` up to `right`, or between these where there is no gap.
-int GapBetween(const std::vector<bool>& inked, int left, int right) {
+int GapBetween(const GreyImage& line, int left, int right) {
   int middle = (left + right) / 2;
   int widest = 0;
   for (int x = left; x < right;) {
     int end = x;
-    while (end < right && !inked[static_cast<std::size_t>(end)]) ++end;
+    while (end < right && !HasInk(line, end)) ++end;
     if (end - x > widest) {
       widest = end - x;
       middle = x + widest / 2;
@@ -83,11 +79,13 @@ std::vector<Span> WordsOf(const StepText& text, const std::vector<std::string>& 
 }
 
 std::string TextOf(const StepText& text, const Span& word, const std::vector<std::string>& characters) {
-  std::string all;
-  for (std::size_t i = word.begin; i < word.end; ++i) all += characters[text.symbols[i] - 1];
-  // What is no lettering may touch what is.
-  std::string lettered = all;
-  std::erase(lettered, kNoText[0]);
+  std::string lettered;
+  for (std::size_t i = word.begin; i < word.end; ++i) {
+    const std::string& character = characters[text.symbols[i] - 1];
+    if (character != kNoText) {  // what is no lettering may touch what is
+      lettered += character;
+    }
+  }
   return lettered.empty() ? kNoText : lettered;
 }
 
@@ -142,7 +140,6 @@ std::vector<Token> LetteringReader::ReadLine(const GreyImage& line) {
   const StepText& text = texts.front();
   const std::vector<std::string>& characters = net_->characters();
   const std::vector<Span> words = WordsOf(text, characters);
-  const std::vector<bool> inked = InkedColumns(line);
   const auto column = [&](std::size_t step) {  // of the line, in whose middle a step stands
     const double x = (static_cast<double>(step) + 0.5) * kStepPx * kReaderCapPx / kStripCapPx;
     return std::min(static_cast<int>(x), line.width - 1);
@@ -151,7 +148,7 @@ std::vector<Token> LetteringReader::ReadLine(const GreyImage& line) {
   int left = 0;
   for (std::size_t i = 0; i < words.size(); ++i) {
     const int right = i + 1 == words.size() ? line.width
-                                            : GapBetween(inked, column(text.steps[words[i].end - 1]),
+                                            : GapBetween(line, column(text.steps[words[i].end - 1]),
                                                          column(text.steps[words[i + 1].begin]));
     const Box box = InkBetween(line, left, std::max(left, right));
     if (!box.empty()) {
