@@ -10,6 +10,11 @@ double CommonWidth(const Box& a, const Box& b) {
   return narrower > 0 ? static_cast<double>(std::max(0, common)) / narrower : 0;
 }
 
+bool SameWord(std::string_view a, std::string_view b) {
+  const auto bare = [](std::string_view text) { return text.substr(0, text.find_last_not_of(".,;:") + 1); };
+  return bare(a) == bare(b);
+}
+
 const Token* Partner(const Token& token, const std::vector<Token>& others) {
   constexpr double kSamePlace = 0.5;
   const Token* partner = nullptr;

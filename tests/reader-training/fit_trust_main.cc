@@ -1,7 +1,9 @@
 // Finds the weights of reading/trust.cc from what compare-readers printed: a logistic regression by Newton's method,
 // with a little shrinking, and the reliability of the result on files that took no part in the fit.
 
+#include "reader-training/run_tool.h"
 #include "reading/token.h"
+#include "reading/token_partner.h"
 #include "reading/trust.h"
 #include "reading/word_choice.h"
 
@@ -10,7 +12,6 @@
 #include <cmath>
 #include <cstddef>
 #include <cstdio>
-#include <exception>
 #include <fstream>
 #include <stdexcept>
 #include <string>
@@ -69,16 +70,16 @@ void AddExamples(const std::vector<std::string>& fields, std::vector<Example>& e
     Evidence evidence;
     evidence.reader = own == kGeneral ? ReaderKind::kGeneral : ReaderKind::kLettering;
     evidence.confidence = std::stod(fields[own + 1]);
-    evidence.other = rival.empty()      ? OtherReading::kNothing
-                     : rival == kNoText ? OtherReading::kScrap
-                     : rival == text    ? OtherReading::kSame
-                                        : OtherReading::kDifferent;
+    evidence.other = rival.empty()           ? OtherReading::kNothing
+                     : rival == kNoText      ? OtherReading::kScrap
+                     : SameWord(rival, text) ? OtherReading::kSame
+                                             : OtherReading::kDifferent;
     evidence.other_confidence = std::stod(fields[other + 1]);
     evidence.designator_form = HasDesignatorForm(text);
     evidence.characters = text.size();
     evidence.whole = fields.size() <= kPart && text.find(' ') == std::string::npos;
     evidence.look = look;
-    examples.push_back({TrustFeatures(evidence), text == fields[kTruth]});
+    examples.push_back({TrustFeatures(evidence), SameWord(text, fields[kTruth])});
   }
 }
 
@@ -176,14 +177,6 @@ void Run(const std::vector<std::string>& files) {
 }  // namespace benchleaf::training
 
 int main(int argc, char** argv) {
-  try {
-    benchleaf::training::Run({argv + 1, argv + argc});
-  } catch (const std::invalid_argument& problem) {
-    std::fprintf(stderr, "fit-trust: %s\n%s", problem.what(), benchleaf::training::kUsage);
-    return 2;
-  } catch (const std::exception& problem) {
-    std::fprintf(stderr, "fit-trust: %s\n", problem.what());
-    return 1;
-  }
-  return 0;
+  using namespace benchleaf::training;
+  return RunTool("fit-trust", kUsage, argc, argv, Run);
 }
