@@ -3,6 +3,7 @@
 #include "reader-training/line_crops.h"
 #include "reader-training/practice_list.h"
 #include "reader-training/practice_sheet.h"
+#include "reader-training/run_tool.h"
 #include "scan-maker/seeded_random.h"
 
 #include "benchleaf/clean/clean_page.h"
@@ -12,7 +13,6 @@
 #include <charconv>
 #include <cstdint>
 #include <cstdio>
-#include <exception>
 #include <fstream>
 #include <span>
 #include <stdexcept>
@@ -27,12 +27,12 @@ using scanmaker::Lettering;
 using scanmaker::SeededRandom;
 
 constexpr const char* kUsage =
-    "make-crops FILE SEED SHEETS sheets|coarse|lists usual|all|unseen\n"
+    "make-crops FILE SEED SHEETS sheets|coarse|lists|coarse-lists usual|all|unseen\n"
     "Draws SHEETS sheets from SEED on, spoils them, and writes the strings that the program cuts from them: for each\n"
     "its width in px (two bytes, the lower one first), the length of its text in bytes (one byte), the text, and its\n"
-    "strip's pixels, row by row. `coarse` scans sheets at 75 to 130 dpi; `lists` draws pages of lists, of which whole\n"
-    "phrases are taken. Letterings: those of all made pages, with those besides that only training knows, or the one\n"
-    "that is kept from the training.\n";
+    "strip's pixels, row by row. `lists` draws pages of lists, of which whole phrases are taken; what is coarse is\n"
+    "scanned at 75 to 130 dpi, lists from 100 on. Letterings: those of all made pages, with those besides that only\n"
+    "training knows, or the one that is kept from the training.\n";
 
 // Those of drawings stand several times.
 constexpr std::array<Lettering, 13> kUsual = {
@@ -59,7 +59,7 @@ int Number(const std::string& text) {
 }
 
 // What the crops are cut from.
-enum class Kind { kSheets, kCoarse, kLists };
+enum class Kind { kSheets, kCoarse, kLists, kCoarseLists };
 
 Kind KindOf(const std::string& name) {
   if (name == "sheets") {
@@ -68,10 +68,13 @@ Kind KindOf(const std::string& name) {
   if (name == "coarse") {
     return Kind::kCoarse;
   }
-  if (name != "lists") {
+  if (name == "lists") {
+    return Kind::kLists;
+  }
+  if (name != "coarse-lists") {
     throw std::invalid_argument(name + " is no kind of crops");
   }
-  return Kind::kLists;
+  return Kind::kCoarseLists;
 }
 
 std::span<const Lettering> LetteringsOf(const std::string& name) {
@@ -88,11 +91,11 @@ std::span<const Lettering> LetteringsOf(const std::string& name) {
 }
 
 // Letters of six to ten pixels, squared off by JPEG, of which the grades have none.
-scanmaker::ScannedPage CoarseScan(const scanmaker::MadePage& sheet, std::uint64_t seed) {
+scanmaker::ScannedPage CoarseScan(const scanmaker::MadePage& page, int least_dpi, std::uint64_t seed) {
   SeededRandom random(seed);
-  const double dpi = random.Whole(75, 130);
+  const double dpi = random.Whole(least_dpi, 130);
   const int quality = random.Whole(30, 70);
-  return DegradeMade(sheet, random.Unit() < 0.5 ? Grade::kMild : Grade::kMedium, seed,
+  return DegradeMade(page, random.Unit() < 0.5 ? Grade::kMild : Grade::kMedium, seed,
                      {.dpi = dpi, .jpeg_quality = quality});
 }
 
@@ -101,11 +104,17 @@ std::vector<LineCrop> CropsOfSheet(Kind kind, std::span<const Lettering> letteri
   const auto pick = static_cast<std::size_t>(number);
   const Lettering lettering = letterings[pick % letterings.size()];
   const Grade grade = kGrades.at(pick / letterings.size() % kGrades.size());
-  if (kind == Kind::kLists) {
-    return PhraseCropsOf(DegradeMade(MakePracticeList(lettering, seed), grade, seed));
+  switch (kind) {
+    case Kind::kSheets:
+      return CropsOf(DegradeMade(MakePracticeSheet(lettering, seed), grade, seed));
+    case Kind::kCoarse:
+      return CropsOf(CoarseScan(MakePracticeSheet(lettering, seed), 75, seed));
+    case Kind::kLists:
+      return PhraseCropsOf(DegradeMade(MakePracticeList(lettering, seed), grade, seed));
+    case Kind::kCoarseLists:
+      return PhraseCropsOf(CoarseScan(MakePracticeList(lettering, seed), 100, seed));
   }
-  const scanmaker::MadePage sheet = MakePracticeSheet(lettering, seed);
-  return CropsOf(kind == Kind::kCoarse ? CoarseScan(sheet, seed) : DegradeMade(sheet, grade, seed));
+  return {};
 }
 
 bool Write(const LineCrop& crop, std::ofstream& file) {
@@ -154,14 +163,6 @@ void Run(const std::vector<std::string>& arguments) {
 }  // namespace benchleaf::training
 
 int main(int argc, char** argv) {
-  try {
-    benchleaf::training::Run({argv + 1, argv + argc});
-  } catch (const std::invalid_argument& problem) {
-    std::fprintf(stderr, "make-crops: %s\n%s", problem.what(), benchleaf::training::kUsage);
-    return 2;
-  } catch (const std::exception& problem) {
-    std::fprintf(stderr, "make-crops: %s\n", problem.what());
-    return 1;
-  }
-  return 0;
+  using namespace benchleaf::training;
+  return RunTool("make-crops", kUsage, argc, argv, Run);
 }

@@ -4,6 +4,8 @@
 #include "scan-maker/seeded_random.h"
 #include "scan-maker/sheet.h"
 
+#include <algorithm>
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -24,19 +26,43 @@ TextStyle StyleOf(scanmaker::Lettering lettering, SeededRandom& random) {
   style.lettering = lettering;
   style.cap_height_px = random.Between(19, 32);
   style.stroke_px = style.cap_height_px * random.Between(0.08, 0.16);
-  style.letter_space = random.Between(-0.03, 0.12);
+  style.letter_space = random.Between(-0.04, 0.14);
+  style.word_space = random.Between(0.6, 1.4);
   style.stretch = random.Between(0.85, 1.15);
   style.seed = random.Next();
   return style;
 }
 
-std::vector<Token> Phrase(int words, SeededRandom& random) {
-  std::vector<Token> phrase;
+// What stands in one column of a row: a description, designators, values, numbers of one maker or of several abreast.
+std::string Phrase(SeededRandom& random) {
+  const double kind = random.Unit();
+  const int words = random.Whole(1, kind < 0.5 ? 6 : 3);
+  std::string phrase;
   for (int i = 0; i < words; ++i) {
-    const std::string word = i == 0 && random.Unit() < 0.4 ? PracticeText(random) : PracticeWord(random);
-    phrase.push_back({"text", word, {word}});
+    phrase += i > 0 ? " " : "";
+    if (kind < 0.5) {
+      phrase += PracticeWord(random);
+    } else if (kind < 0.65) {
+      phrase += random.Unit() < 0.6 ? PracticeText(random) : PracticeGroup(random);
+    } else if (kind < 0.75) {
+      phrase += i == 0 ? PracticeWord(random) : PracticePartNumber(random, false);
+    } else {
+      phrase += PracticePartNumber(random, kind < 0.85);
+    }
   }
   return phrase;
+}
+
+std::vector<Token> Words(const std::string& phrase) {
+  std::vector<Token> words;
+  std::size_t at = 0;
+  while (at < phrase.size()) {
+    const std::size_t end = std::min(phrase.find(' ', at), phrase.size());
+    const std::string word = phrase.substr(at, end - at);
+    words.push_back({"text", word, {word}});
+    at = end + 1;
+  }
+  return words;
 }
 
 }  // namespace
@@ -51,7 +77,7 @@ scanmaker::MadePage MakePracticeList(scanmaker::Lettering lettering, std::uint64
   for (double y = kMargin + cap; y < kHeight - kMargin; y += pitch) {
     double x = kMargin + (random.Unit() < 0.2 ? random.Between(0, 300) : 0);
     while (x < kWidth - kMargin - 10 * cap) {
-      const std::vector<Token> phrase = Phrase(random.Whole(1, 6), random);
+      const std::vector<Token> phrase = Words(Phrase(random));
       if (x + RowAdvance(phrase, style) > kWidth - kMargin) {
         break;
       }

@@ -26,7 +26,7 @@ TextStyle StyleOf(scanmaker::Lettering lettering, SeededRandom& random) {
   style.lettering = lettering;
   style.cap_height_px = random.Between(18, 34);
   style.stroke_px = style.cap_height_px * random.Between(0.08, 0.17);
-  style.letter_space = random.Between(-0.04, 0.14);
+  style.letter_space = random.Unit() < 0.1 ? random.Between(0.14, 0.35) : random.Between(-0.04, 0.14);
   style.stretch = random.Between(0.78, 1.25);
   style.slant = random.Unit() < 0.4 ? random.Between(-0.05, 0.3) : 0;
   style.seed = random.Next();

@@ -60,8 +60,9 @@ std::string Value(SeededRandom& random) {
   constexpr std::array<std::string_view, 24> kFigures = {"1",   "1.2", "1.5", "1.8", "2.2", "2.7", "3.3", "3.9",
                                                          "4.7", "5.6", "6.8", "8.2", "10",  "15",  "22",  "33",
                                                          "47",  "68",  "100", "120", "220", "330", "470", "680"};
-  constexpr std::array<std::string_view, 16> kUnits = {"K", "K", "K",  "M",   "MEG", "V",    "W",  "MFD",
-                                                       "",  "",  "MF", "MMF", "UF",  "OHMS", "MH", "UH"};
+  constexpr std::array<std::string_view, 24> kUnits = {"K",  "K",  "K",  "M",   "MEG", "V",    "W",  "MFD",
+                                                       "",   "",   "MF", "MMF", "UF",  "OHMS", "MH", "UH",
+                                                       "pF", "uF", "k",  "mA",  "mH",  "pf",   "uf", "ohms"};
   constexpr std::array<std::string_view, 12> kOthers = {"MFD", "MMF", "OHMS", "OHM", "MEG", "1/2W",
                                                         "10%", "5%",  "600V", "KC",  "MC",  "1W"};
   constexpr std::array<std::string_view, 8> kDecimals = {".01", ".1", ".05", ".02", ".001", ".005", ".047", ".22"};
@@ -78,32 +79,49 @@ std::string Value(SeededRandom& random) {
   return One(kFigures, random) + One(kUnits, random);
 }
 
-// Figures in groups, as makers' numbers are built; with letters before or after.
-std::string PartNumber(SeededRandom& random) {
-  const auto figures = [&random](int count) {
-    std::string text;
-    for (int i = 0; i < count; ++i) text += static_cast<char>('0' + random.Whole(0, 9));
-    return text;
-  };
+std::string Figures(int count, SeededRandom& random) {
   std::string text;
-  if (random.Unit() < 0.25) {
-    text += Letter(random);
-  }
-  text += figures(random.Whole(2, 4)) + '-' + figures(random.Whole(2, 5));
-  if (random.Unit() < 0.3) {
-    text += '-' + figures(random.Whole(1, 3));
-  } else if (random.Unit() < 0.2) {
-    text += Letter(random);
-  }
+  for (int i = 0; i < count; ++i) text += static_cast<char>('0' + random.Whole(0, 9));
   return text;
 }
 
-// As lists write several at once.
-std::string Range(SeededRandom& random) {
-  constexpr std::array<std::string_view, 3> kJoints = {"-", ",", "~"};
-  const int first = random.Whole(1, 200);
-  std::string text = One(kClasses, random) + std::to_string(first);
-  return text + One(kJoints, random) + std::to_string(first + random.Whole(1, 9));
+std::string Capitals(int count, SeededRandom& random) {
+  std::string text;
+  for (int i = 0; i < count; ++i) text += Letter(random);
+  return text;
+}
+
+// Letters and figures by turns, as makers code what a part is: RC20BF104K.
+std::string Coded(SeededRandom& random) {
+  std::string text;
+  for (int i = random.Whole(2, 4); i > 0; --i) {
+    text += Capitals(random.Whole(1, 2), random) + Figures(random.Whole(1, 3), random);
+  }
+  return random.Unit() < 0.4 ? text + Letter(random) : text;
+}
+
+// As lists write several at once: C103,105-108.
+std::string Group(SeededRandom& random) {
+  constexpr std::array<std::string_view, 6> kJoints = {",", ",", ",", "-", "-", "~"};
+  int number = random.Whole(1, random.Unit() < 0.5 ? 30 : 400);
+  std::string text = One(kClasses, random) + std::to_string(number);
+  for (int i = random.Unit() < 0.5 ? 1 : random.Whole(2, 5); i > 0; --i) {
+    number += random.Whole(1, 9);
+    text += One(kJoints, random) + std::to_string(number);
+  }
+  return random.Unit() < 0.15 ? text + ',' : text;
+}
+
+// As lists and tube layouts write a tube: half of one, two names, behind its designator, before a note.
+std::string TubeInList(SeededRandom& random) {
+  const double share = random.Unit();
+  if (share < 0.35) {
+    return "1/2" + One(std::array<std::string_view, 3>{"", "-", " "}, random) + Tube(random);
+  }
+  if (share < 0.65) {
+    return Tube(random) + '/' + Tube(random);
+  }
+  return share < 0.85 ? "V" + std::to_string(random.Whole(1, 30)) + ": " + Tube(random) : Tube(random) + '*';
 }
 
 std::string Word(SeededRandom& random) {
@@ -142,16 +160,41 @@ std::string PracticeText(SeededRandom& random) {
     return Value(random);
   }
   if (share < 0.85) {
-    return PartNumber(random);
+    return PracticePartNumber(random, false);
   }
   if (share < 0.87) {
-    return Range(random);
+    return Group(random);
   }
   if (share < 0.96) {
     return Word(random);
   }
   return share < 0.97 ? One(kMarks, random) : std::to_string(random.Whole(10, 99));
 }
+
+std::string PracticePartNumber(SeededRandom& random, bool spaced) {
+  constexpr std::array<std::string_view, 9> kJoints = {"-", "-", "-", "-", "-", "-", "/", ".", "-"};
+  constexpr std::array<std::string_view, 2> kSpaces = {" ", "-"};
+  const double share = random.Unit();
+  if (share < 0.15) {
+    return Figures(random.Whole(4, 8), random);
+  }
+  if (share < 0.3) {
+    return Coded(random);
+  }
+  std::string text = random.Unit() < 0.3 ? Capitals(random.Whole(1, 3), random) : "";
+  if (!text.empty() && random.Unit() < 0.5) {
+    text += spaced ? One(kSpaces, random) : "-";
+  }
+  text += Figures(random.Whole(1, 4), random);
+  for (int i = random.Whole(1, 2); i > 0; --i) {
+    text += spaced ? One(kSpaces, random) : One(kJoints, random);
+    text += random.Unit() < 0.85 ? Figures(random.Whole(1, 5), random) : Capitals(random.Whole(1, 2), random);
+  }
+  const double end = random.Unit();
+  return end < 0.1 ? text + Letter(random) : end < 0.14 ? text + static_cast<char>('a' + random.Whole(0, 25)) : text;
+}
+
+std::string PracticeGroup(SeededRandom& random) { return random.Unit() < 0.6 ? Group(random) : TubeInList(random); }
 
 std::string PracticeWord(SeededRandom& random) {
   constexpr std::array<std::string_view, 72> kWords = {
@@ -180,9 +223,9 @@ std::string PracticeWord(SeededRandom& random) {
   }
   const double dressed = random.Unit();
   const auto upper = [](char letter) { return static_cast<char>(letter - 'a' + 'A'); };
-  if (dressed < 0.5) {
+  if (dressed < 0.4) {
     for (char& letter : word) letter = upper(letter);
-  } else if (dressed < 0.75) {
+  } else if (dressed < 0.65) {
     word.front() = upper(word.front());
   }
   constexpr std::array<std::string_view, 5> kPoints = {",", ".", ":", ";", ")"};

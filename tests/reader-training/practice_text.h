@@ -12,6 +12,12 @@ namespace benchleaf::training {
 // Without spaces.
 std::string PracticeText(scanmaker::SeededRandom& random);
 
+// Figures and letters in groups, as makers' numbers are built. Groups may stand apart where it is `spaced`.
+std::string PracticePartNumber(scanmaker::SeededRandom& random, bool spaced);
+
+// Designators as lists group them, or a tube type as they dress it; spaces in some.
+std::string PracticeGroup(scanmaker::SeededRandom& random);
+
 // A word of running text or of a list's description, punctuation and all; now and then a value or a number.
 std::string PracticeWord(scanmaker::SeededRandom& random);
 

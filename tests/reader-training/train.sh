@@ -26,8 +26,9 @@ crops usual 100000 400 sheets usual
 crops usual-too 120000 600 sheets usual
 crops all 500000 1000 sheets all
 crops coarse 700000 250 coarse all
-crops lists 300000 30 lists usual
-crops lists-too 340000 130 lists all
+crops lists 300000 60 lists usual
+crops lists-too 340000 240 lists all
+crops coarse-lists 800000 60 coarse-lists all
 crops judge.seen 900000 13 sheets usual
 crops judge.unseen 910000 12 sheets unseen
 crops judge.coarse 960000 6 coarse all
@@ -38,5 +39,5 @@ cmake --build "$work/trainer" >> "$work/cmake.log"
 cd "$work"
 OMP_NUM_THREADS="$threads" trainer/train-net lettering.net "$crops" "$threads" \
   judge.seen judge.unseen judge.coarse judge.lists -- \
-  usual usual-too all coarse lists lists-too
+  usual usual-too all coarse lists lists-too coarse-lists
 ls -l "$work/lettering.net"
