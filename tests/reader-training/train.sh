@@ -23,8 +23,8 @@ crops() { # NAME SEED SHEETS KIND LETTERINGS
 }
 
 crops usual 100000 400 sheets usual
-crops usual-too 120000 600 sheets usual
-crops all 500000 1000 sheets all
+crops usual-too 120000 400 sheets usual
+crops all 500000 1400 sheets all
 crops coarse 700000 250 coarse all
 crops lists 300000 60 lists usual
 crops lists-too 340000 240 lists all

@@ -66,6 +66,46 @@ FontFile FileOf(Lettering lettering) {
       return {"opentype/dosis/Dosis-Medium.otf", "fonts-dosis"};
     case Lettering::kWide:
       return {"opentype/jura/Jura-Medium.otf", "fonts-jura"};
+    case Lettering::kTemplate:
+      return {"truetype/routed-gothic/routed-gothic.ttf", "fonts-routed-gothic"};
+    case Lettering::kTemplateWide:
+      return {"truetype/routed-gothic/routed-gothic-wide.ttf", "fonts-routed-gothic"};
+    case Lettering::kTemplateNarrow:
+      return {"truetype/routed-gothic/routed-gothic-narrow.ttf", "fonts-routed-gothic"};
+    case Lettering::kSlabTypewriter:
+      return {"opentype/compagnon/Compagnon-Roman.otf", "fonts-compagnon"};
+    case Lettering::kHeavyTypewriter:
+      return {"opentype/compagnon/Compagnon-Medium.otf", "fonts-compagnon"};
+    case Lettering::kFineTypewriter:
+      return {"opentype/urw-base35/NimbusMonoPS-Regular.otf", "fonts-urw-base35"};
+    case Lettering::kMachineRead:
+      return {"opentype/ocr-b/OCRB.otf", "fonts-ocr-b"};
+    case Lettering::kGrotesque:
+      return {"opentype/urw-base35/NimbusSans-Regular.otf", "fonts-urw-base35"};
+    case Lettering::kGrotesqueNarrow:
+      return {"opentype/urw-base35/NimbusSansNarrow-Regular.otf", "fonts-urw-base35"};
+    case Lettering::kGeometric:
+      return {"opentype/urw-base35/URWGothic-Book.otf", "fonts-urw-base35"};
+    case Lettering::kPanel:
+      return {"opentype/b612/B612-Regular.otf", "fonts-b612"};
+    case Lettering::kScreen:
+      return {"truetype/dejavu/DejaVuSans.ttf", "fonts-dejavu-core"};
+    case Lettering::kScreenEvenWidth:
+      return {"truetype/dejavu/DejaVuSansMono.ttf", "fonts-dejavu-core"};
+    case Lettering::kCircular:
+      return {"truetype/comfortaa/Comfortaa-Regular.ttf", "fonts-comfortaa"};
+    case Lettering::kPlain:
+      return {"truetype/tuffy/Tuffy.ttf", "fonts-tuffy"};
+    case Lettering::kSchoolbook:
+      return {"opentype/urw-base35/C059-Roman.otf", "fonts-urw-base35"};
+    case Lettering::kCatalogue:
+      return {"truetype/fonts-century-catalogue/Century-Catalogue.ttf", "fonts-century-catalogue"};
+    case Lettering::kLooseHand:
+      return {"truetype/breip/Breip.ttf", "fonts-breip"};
+    case Lettering::kMarkerHand:
+      return {"opentype/bwht/BecauseWeLearn-Regular.otf", "fonts-bwht"};
+    case Lettering::kQuickHand:
+      return {"opentype/bwht/BecauseWeOrganize-Regular.otf", "fonts-bwht"};
     default:
       return {"truetype/liberation/LiberationSerif-Regular.ttf", "fonts-liberation"};
   }

@@ -32,6 +32,26 @@ enum class Lettering {
   kEvenWidth,        // letters of one width without serifs (Inconsolata)
   kRounded,          // round ends and narrow letters, as from a template (Dosis)
   kWide,             // wide square letters (Jura)
+  kTemplate,         // letters guided by a template, one even pen (Routed Gothic)
+  kTemplateWide,     // the same, wide
+  kTemplateNarrow,   // the same, narrow
+  kSlabTypewriter,   // a wide typewriter's face (Compagnon Roman)
+  kHeavyTypewriter,  // a typewriter's face with heavy strokes (Compagnon Medium)
+  kFineTypewriter,   // a typewriter's face with fine strokes (Nimbus Mono)
+  kMachineRead,      // letters made for machines to read, ISO 1073-2 (OCR-B)
+  kGrotesque,        // printed faces without serifs, from here on (Nimbus Sans)
+  kGrotesqueNarrow,  // (Nimbus Sans Narrow)
+  kGeometric,        // (URW Gothic)
+  kPanel,            // (B612)
+  kScreen,           // (DejaVu Sans)
+  kScreenEvenWidth,  // (DejaVu Sans Mono)
+  kCircular,         // (Comfortaa)
+  kPlain,            // (Tuffy)
+  kSchoolbook,       // printed faces with serifs (C059)
+  kCatalogue,        // (Century Catalogue)
+  kLooseHand,        // hands (Breip)
+  kMarkerHand,       // (BecauseWeLearn)
+  kQuickHand,        // (BecauseWeOrganize)
 };
 
 struct TextStyle {

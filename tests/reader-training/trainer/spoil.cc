@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <numbers>
 
 namespace benchleaf::training {
 namespace {
@@ -51,19 +52,39 @@ float Between(const Strip& strip, double x, double y) {
          down * ((1 - across) * At(strip, left, top + 1) + across * At(strip, left + 1, top + 1));
 }
 
+// A smooth wave, px: how a hand, a worn type or stretched film shifts strokes against each other.
+class Wave {
+ public:
+  explicit Wave(Dice& dice)
+      : amplitude_(dice.Chance(0.5) ? dice.Between(0, 1.2) : 0),
+        per_px_(2 * std::numbers::pi / dice.Between(14, 50)),
+        phase_(dice.Between(0, 2 * std::numbers::pi)) {}
+  double At(double place) const { return amplitude_ * std::sin(per_px_ * place + phase_); }
+
+ private:
+  double amplitude_;
+  double per_px_;
+  double phase_;
+};
+
 Strip Bent(const Strip& strip, Dice& dice) {
   const double wide = dice.Between(0.82, 1.22);
   const double high = dice.Between(0.85, 1.15);
   const double slant = dice.Chance(0.5) ? dice.Between(-0.2, 0.2) : 0;
   const double shift = dice.Between(-1.5, 1.5);
   const double middle = (kStripRows - 1) / 2.0;
+  const Wave across_along(dice);
+  const Wave across_down(dice);
+  const Wave down_along(dice);
   Strip bent;
   bent.width = std::max(8, static_cast<int>(std::lround(strip.width * wide)));
   bent.ink.resize(static_cast<std::size_t>(bent.width) * kStripRows);
   for (int y = 0; y < kStripRows; ++y) {
     const double from_y = (y - middle - shift) / high + middle;
     for (int x = 0; x < bent.width; ++x) {
-      InkOf(bent, x, y) = Between(strip, x / wide + slant * (from_y - middle), from_y);
+      const double from_x = x / wide + slant * (from_y - middle);
+      InkOf(bent, x, y) =
+          Between(strip, from_x + across_along.At(from_x) + across_down.At(from_y), from_y + down_along.At(from_x));
     }
   }
   return bent;
