@@ -31,9 +31,9 @@ using scanmaker::Grade;
 using scanmaker::Lettering;
 
 constexpr const char* kUsage =
-    "compare-readers MODEL_FOLDER dev|practice|seen|unseen|lists\n"
-    "Reads crops of the outside sheets of one half, or of practice sheets in letterings of the training or in the one\n"
-    "that was kept from it, with the general model and with MODEL_FOLDER/lettering.net. Columns: page, grade,\n"
+    "compare-readers MODEL_FOLDER dev|practice|met|unmet|lists\n"
+    "Reads crops of the outside sheets of one half, or of practice sheets in letterings of the training or in some\n"
+    "that are kept from it, with the general model and with MODEL_FOLDER/lettering.net. Columns: page, grade,\n"
     "lying or standing, components (0: broken), length and breadth in capital heights, truth (~: no text, ?: part of "
     "a\n"
     "text, or several), then text and confidence of either reader. Of lists, each word of a phrase has a row, which\n"
@@ -89,9 +89,10 @@ void PrintPhrase(const std::string& name, Grade grade, const LineCrop& phrase, c
 
 void CompareLists(Recognizer& general, LetteringReader& lettering) {
   constexpr std::uint64_t kFirstSeed = 980000;  // none of the training's
-  constexpr std::array<Lettering, 7> kLetterings = {Lettering::kTypewriter, Lettering::kBook,     Lettering::kSans,
-                                                    Lettering::kTypewriter, Lettering::kDrafting, Lettering::kNarrow,
-                                                    Lettering::kHand};
+  // Half of them not met in training, as real pages' are.
+  constexpr std::array<Lettering, 8> kLetterings = {
+      Lettering::kTypewriter, Lettering::kBookPen,        Lettering::kSans, Lettering::kUnmetSans,
+      Lettering::kDrafting,   Lettering::kUnmetEvenWidth, Lettering::kHand, Lettering::kUnmetSans};
   for (std::uint64_t i = 0; i < kLetterings.size(); ++i) {
     for (const Grade grade : {Grade::kMild, Grade::kMedium, Grade::kSevere}) {
       const std::uint64_t seed = kFirstSeed + i;
@@ -119,10 +120,12 @@ std::vector<Sheet> Sheets(const std::string& which) {
     }
   }
   constexpr std::uint64_t kFirstSeed = 950000;  // none of the training's
-  constexpr std::array<Lettering, 5> kSeen = {Lettering::kSimplex, Lettering::kHand, Lettering::kDrafting,
-                                              Lettering::kTypewriter, Lettering::kSans};
-  for (std::uint64_t i = 0; i < kSeen.size() && (which == "seen" || which == "unseen"); ++i) {
-    const Lettering lettering = which == "seen" ? kSeen.at(i) : Lettering::kDuplex;
+  constexpr std::array<Lettering, 5> kMet = {Lettering::kSimplex, Lettering::kHand, Lettering::kDrafting,
+                                             Lettering::kTypewriter, Lettering::kSans};
+  constexpr std::array<Lettering, 5> kUnmet = {Lettering::kBookPen, Lettering::kUnmetSans, Lettering::kUnmetEvenWidth,
+                                               Lettering::kBookPen, Lettering::kUnmetSans};
+  for (std::uint64_t i = 0; i < kMet.size() && (which == "met" || which == "unmet"); ++i) {
+    const Lettering lettering = (which == "met" ? kMet : kUnmet).at(i);
     sheets.push_back({which + std::to_string(i), MakePracticeSheet(lettering, kFirstSeed + i), kFirstSeed + i});
   }
   if (sheets.empty()) {

@@ -27,12 +27,12 @@ using scanmaker::Lettering;
 using scanmaker::SeededRandom;
 
 constexpr const char* kUsage =
-    "make-crops FILE SEED SHEETS sheets|coarse|lists|coarse-lists usual|all|unseen\n"
+    "make-crops FILE SEED SHEETS sheets|coarse|lists|coarse-lists usual|all|unmet\n"
     "Draws SHEETS sheets from SEED on, spoils them, and writes the strings that the program cuts from them: for each\n"
     "its width in px (two bytes, the lower one first), the length of its text in bytes (one byte), the text, and its\n"
     "strip's pixels, row by row. `lists` draws pages of lists, of which whole phrases are taken; what is coarse is\n"
     "scanned at 75 to 130 dpi, lists from 100 on. Letterings: those of all made pages, with those besides that only\n"
-    "training knows, or the one that is kept from the training.\n";
+    "training knows, or those that are kept from it.\n";
 
 // Those of drawings stand several times.
 constexpr std::array<Lettering, 13> kUsual = {
@@ -80,7 +80,7 @@ constexpr std::array<Lettering, 41> kAll = {Lettering::kSimplex,
                                             Lettering::kCircular,
                                             Lettering::kPlain,
                                             Lettering::kHand};
-constexpr std::array<Lettering, 1> kUnseen = {Lettering::kDuplex};
+constexpr std::array<Lettering, 3> kUnmet = {Lettering::kBookPen, Lettering::kUnmetSans, Lettering::kUnmetEvenWidth};
 constexpr std::array<Grade, 6> kGrades = {Grade::kSevere, Grade::kVaried, Grade::kMedium,
                                           Grade::kVaried, Grade::kSevere, Grade::kMild};
 
@@ -119,10 +119,10 @@ std::span<const Lettering> LetteringsOf(const std::string& name) {
   if (name == "all") {
     return kAll;
   }
-  if (name != "unseen") {
+  if (name != "unmet") {
     throw std::invalid_argument(name + " is no set of letterings");
   }
-  return kUnseen;
+  return kUnmet;
 }
 
 // Letters of six to ten pixels, squared off by JPEG, of which the grades have none.

@@ -6,7 +6,7 @@
 #
 # Some thirty minutes on two cores, after twenty in which the crops are made. MAKE_CROPS is the built program, WORK
 # a folder for all that is made (2 GB). The net comes out as WORK/lettering.net; the share of whole texts read right is
-# printed for crops of letterings seen in training, of the lettering that never was, of coarse scans and of lists.
+# printed for crops of letterings met in training, of some that never were, of coarse scans and of lists.
 set -eu
 make_crops="$1"
 work="$2"
@@ -30,7 +30,7 @@ crops lists 300000 60 lists usual
 crops lists-too 340000 240 lists all
 crops coarse-lists 800000 60 coarse-lists all
 crops judge.seen 900000 13 sheets usual
-crops judge.unseen 910000 12 sheets unseen
+crops judge.unmet 910000 12 sheets unmet
 crops judge.coarse 960000 6 coarse all
 crops judge.lists 970000 5 lists all
 
@@ -38,6 +38,6 @@ cmake -S "$tree/tests/reader-training/trainer" -B "$work/trainer" -DCMAKE_BUILD_
 cmake --build "$work/trainer" >> "$work/cmake.log"
 cd "$work"
 OMP_NUM_THREADS="$threads" trainer/train-net lettering.net "$crops" "$threads" \
-  judge.seen judge.unseen judge.coarse judge.lists -- \
+  judge.seen judge.unmet judge.coarse judge.lists -- \
   usual usual-too all coarse lists lists-too coarse-lists
 ls -l "$work/lettering.net"

@@ -66,6 +66,10 @@ FontFile FileOf(Lettering lettering) {
       return {"opentype/dosis/Dosis-Medium.otf", "fonts-dosis"};
     case Lettering::kWide:
       return {"opentype/jura/Jura-Medium.otf", "fonts-jura"};
+    case Lettering::kUnmetSans:
+      return {"truetype/lato/Lato-Regular.ttf", "fonts-lato"};
+    case Lettering::kUnmetEvenWidth:
+      return {"truetype/liberation/LiberationMono-Regular.ttf", "fonts-liberation"};
     case Lettering::kTemplate:
       return {"truetype/routed-gothic/routed-gothic.ttf", "fonts-routed-gothic"};
     case Lettering::kTemplateWide:

@@ -24,7 +24,6 @@ enum class Lettering {
   kBold,        // the same, heavy
   // For a reader to learn from; their fonts are in the package group "training":
   kBroadPen,         // the plain strokes, drawn double (Hershey "futuram")
-  kBookPen,          // a printed serif face in strokes (Hershey "timesr")
   kCapitalsByHand,   // a hand's capitals (Humor Sans)
   kRoundHand,        // a rounder hand (Comic Neue)
   kInkedTypewriter,  // a typewriter's face with its blots (GNUTypewriter)
@@ -52,6 +51,10 @@ enum class Lettering {
   kLooseHand,        // hands (Breip)
   kMarkerHand,       // (BecauseWeLearn)
   kQuickHand,        // (BecauseWeOrganize)
+  // No reader learns from these: they tell how far to trust it on letterings that it has not met.
+  kBookPen,         // a printed serif face in strokes (Hershey "timesr")
+  kUnmetSans,       // a printed face without serifs (Lato)
+  kUnmetEvenWidth,  // letters of one width (Liberation Mono)
 };
 
 struct TextStyle {
