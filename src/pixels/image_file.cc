@@ -2,11 +2,14 @@
 
 #include "pixels/decode.h"
 #include "pixels/pix.h"
+#include "pixels/tiff_grey.h"
 
 #include <algorithm>
 #include <cstddef>
 #include <cstdlib>
 #include <memory>
+#include <optional>
+#include <utility>
 
 namespace benchleaf {
 namespace {
@@ -168,6 +171,11 @@ Result<int> CountPictures(std::string_view bytes) {
 }
 
 Result<GreyImage> DecodeGrey(std::string_view bytes, int page) {
+  if (const Result<l_int32> format = FormatOf(bytes); format && *format == IFF_TIFF) {
+    if (std::optional<GreyImage> grey = ReadGreyTiff(bytes, page)) {
+      return std::move(*grey);
+    }
+  }
   if (const PixHandle lightness = Lightness(bytes); lightness && pixGetDepth(lightness.get()) == 8) {
     return ToGrey(lightness.get());
   }

@@ -1,64 +1,13 @@
 #include "pixels/tiff_strips.h"
 
-#include <tiffio.h>
+#include "pixels/tiff_in_memory.h"
 
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
-#include <cstdio>
-#include <cstring>
-#include <memory>
 
 namespace benchleaf {
 namespace {
-
-// A TIFF in memory, as libtiff asks for it.
-struct InMemory {
-  std::string_view bytes;
-  std::size_t at = 0;
-};
-
-tmsize_t ReadSome(thandle_t handle, void* into, tmsize_t wanted) {
-  auto* file = static_cast<InMemory*>(handle);
-  const std::size_t there = file->bytes.size() - std::min(file->at, file->bytes.size());
-  const std::size_t size = std::min(there, static_cast<std::size_t>(std::max<tmsize_t>(wanted, 0)));
-  std::memcpy(into, file->bytes.data() + (file->bytes.size() - there), size);
-  file->at += size;
-  return static_cast<tmsize_t>(size);
-}
-
-tmsize_t WriteNothing(thandle_t /*handle*/, void* /*from*/, tmsize_t /*size*/) { return 0; }
-
-toff_t Seek(thandle_t handle, toff_t by, int whence) {
-  auto* file = static_cast<InMemory*>(handle);
-  const std::size_t from = whence == SEEK_CUR ? file->at : whence == SEEK_END ? file->bytes.size() : 0;
-  file->at = from + static_cast<std::size_t>(by);
-  return file->at;
-}
-
-int Close(thandle_t /*handle*/) { return 0; }
-
-toff_t Size(thandle_t handle) { return static_cast<InMemory*>(handle)->bytes.size(); }
-
-struct TiffCloser {
-  void operator()(TIFF* tiff) const { TIFFClose(tiff); }
-};
-using TiffHandle = std::unique_ptr<TIFF, TiffCloser>;
-
-TiffHandle Opened(InMemory& file) {
-  // Its warnings would go to standard error.
-  TIFFSetWarningHandler(nullptr);
-  TIFFSetErrorHandler(nullptr);
-  return TiffHandle(
-      TIFFClientOpen("scan", "rm", &file, &ReadSome, &WriteNothing, &Seek, &Close, &Size, nullptr, nullptr));
-}
-
-template <class Number>
-Number Tag(TIFF* tiff, std::uint32_t tag) {
-  Number value = 0;
-  TIFFGetFieldDefaulted(tiff, tag, &value);
-  return value;
-}
 
 // Takes coding and colours; false where they are not of the kinds that are told of.
 bool TakeKind(TIFF* tiff, TiffStrips& strips) {
@@ -105,22 +54,14 @@ bool TakeStrips(TIFF* tiff, std::size_t most, TiffStrips& strips) {
 }  // namespace
 
 std::optional<TiffStrips> ReadTiffStrips(std::string_view tiff, int page) {
-  InMemory file{tiff};
-  const TiffHandle handle = Opened(file);
-  TIFF* const open = handle.get();
-  if (open == nullptr || TIFFSetDirectory(open, static_cast<tdir_t>(page - 1)) == 0) return std::nullopt;
-  if (TIFFIsTiled(open) != 0 || Tag<std::uint16_t>(open, TIFFTAG_ORIENTATION) != ORIENTATION_TOPLEFT ||
-      Tag<std::uint16_t>(open, TIFFTAG_PLANARCONFIG) != PLANARCONFIG_CONTIG) {
-    return std::nullopt;
-  }
-  constexpr std::uint32_t kMostSide = 1U << 20U;
-  const auto width = Tag<std::uint32_t>(open, TIFFTAG_IMAGEWIDTH);
-  const auto height = Tag<std::uint32_t>(open, TIFFTAG_IMAGELENGTH);
-  if (width == 0 || height == 0 || width > kMostSide || height > kMostSide) return std::nullopt;
+  const TiffInMemory file(tiff, page);
+  TIFF* const open = file.get();
+  if (open == nullptr || !file.InPlainStrips()) return std::nullopt;
   TiffStrips strips;
-  strips.width = static_cast<int>(width);
-  strips.height = static_cast<int>(height);
-  strips.rows = static_cast<int>(std::min(height, Tag<std::uint32_t>(open, TIFFTAG_ROWSPERSTRIP)));
+  strips.width = Tag<int>(open, TIFFTAG_IMAGEWIDTH);
+  strips.height = Tag<int>(open, TIFFTAG_IMAGELENGTH);
+  strips.rows = static_cast<int>(
+      std::min(static_cast<std::uint32_t>(strips.height), Tag<std::uint32_t>(open, TIFFTAG_ROWSPERSTRIP)));
   if (!TakeKind(open, strips)) return std::nullopt;
   std::uint32_t tables_size = 0;
   const void* tables = nullptr;
