@@ -32,7 +32,7 @@ crops coarse-lists 800000 60 coarse-lists all
 crops judge.seen 900000 13 sheets usual
 crops judge.unmet 910000 12 sheets unmet
 crops judge.coarse 960000 6 coarse all
-crops judge.lists 970000 5 lists all
+crops judge.lists 970082 5 lists all
 
 cmake -S "$tree/tests/reader-training/trainer" -B "$work/trainer" -DCMAKE_BUILD_TYPE=Release > "$work/cmake.log"
 cmake --build "$work/trainer" >> "$work/cmake.log"
