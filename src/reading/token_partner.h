@@ -1,4 +1,5 @@
-// Which token of one reader stands where a token of the other does, and whether they say the same. Pure. Private to reading/.
+// Which token of one reader stands where a token of the other does, and whether they say the same. Pure. Private to
+// reading/.
 
 #ifndef BENCHLEAF_SRC_READING_TOKEN_PARTNER_H_
 #define BENCHLEAF_SRC_READING_TOKEN_PARTNER_H_
