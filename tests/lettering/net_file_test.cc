@@ -30,7 +30,7 @@ Net SmallNet() {
   return net;
 }
 
-TEST(NetFile, HoldsWhatTheTrainerWrites) {
+TEST(WrittenNet, IsReadAgain) {
   const std::filesystem::path file = std::filesystem::path(testing::TempDir()) / "small.net";
   const Net written = SmallNet();
   training::WriteNet(file, written);
