@@ -4,7 +4,7 @@
 #include "library/natural_order.h"
 #include "report/color_image.h"
 
-#include "benchleaf/lineup/designator_beside.h"
+#include "benchleaf/linking/designator_beside.h"
 
 #include <algorithm>
 #include <map>

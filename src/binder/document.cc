@@ -1,6 +1,6 @@
 #include "binder/document.h"
 
-#include "benchleaf/lineup/designator_beside.h"
+#include "benchleaf/linking/designator_beside.h"
 
 #include <array>
 #include <utility>

@@ -4,7 +4,7 @@
 #include "binder/markup.h"
 
 #include "benchleaf/extract/extract.h"
-#include "benchleaf/lineup/designator_beside.h"
+#include "benchleaf/linking/designator_beside.h"
 #include "benchleaf/report/text.h"
 
 namespace benchleaf::binder {

@@ -2,7 +2,7 @@
 #include "binder/page_drawing.h"
 #include "binder/set_documents.h"
 
-#include "benchleaf/lineup/designator_beside.h"
+#include "benchleaf/linking/designator_beside.h"
 #include "benchleaf/report/where.h"
 
 #include <algorithm>

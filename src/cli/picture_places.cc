@@ -5,7 +5,7 @@
 #include "cli/narrowed_search.h"
 #include "cli/talk.h"
 
-#include "benchleaf/lineup/designator_beside.h"
+#include "benchleaf/linking/designator_beside.h"
 #include "benchleaf/report/text.h"
 
 #include <algorithm>
@@ -30,7 +30,10 @@ Result<SheetPlace> WithItsPage(IndexReader& index, const FoundSighting& hit) {
   SheetPlace place{hit.place, hit.sighting, {}, 0};
   if (*page) {
     place.turned = (*page)->reading.frame.orientation;
-    if (hit.kind() == TermKind::kTube) place.designator = DesignatorBeside(**page, hit.sighting);
+    if (hit.kind() == TermKind::kTube) {
+      place.designator =
+          TubeDesignators((*page)->entries, (*page)->sightings, (*page)->reading.frame).Beside(hit.sighting);
+    }
   }
   return place;
 }

@@ -3,7 +3,6 @@
 #include "cli/talk.h"
 #include "cli/tube_files.h"
 
-#include "benchleaf/lineup/designator_beside.h"
 #include "benchleaf/record/json.h"
 #include "benchleaf/report/tube_knowledge.h"
 #include "benchleaf/report/tubes.h"
@@ -14,35 +13,28 @@
 #include <cstdint>
 #include <map>
 #include <memory>
-#include <optional>
 #include <set>
+#include <string_view>
 #include <utility>
 #include <vector>
 
 namespace benchleaf {
 namespace {
 
-Result<std::vector<TubePlace>> WithDesignators(IndexReader& index, std::vector<FoundSighting> found) {
-  std::map<std::pair<std::string, int>, std::optional<PageRecord>> pages;
-  std::vector<TubePlace> places;
-  for (FoundSighting& sighting : found) {
-    const auto [page, is_new] = pages.try_emplace({sighting.place.file, sighting.place.page});
-    if (is_new) {
-      auto record = index.Page(sighting.place.file, sighting.place.page);
-      if (!record) return tl::unexpected(record.error());
-      page->second = std::move(*record);
-    }
-    std::string designator = page->second ? DesignatorBeside(*page->second, sighting.sighting) : std::string();
-    places.push_back({std::move(sighting), std::move(designator), ""});
+// What stands on the pages already named, by file and page.
+using SeenOnPages = std::multimap<std::pair<std::string_view, int>, const Sighting*>;
+
+SeenOnPages SeenAt(const std::vector<TubePlace>& places) {
+  SeenOnPages seen;
+  for (const TubePlace& place : places) {
+    seen.emplace(std::pair(std::string_view(place.found.place.file), place.found.place.page), &place.found.sighting);
   }
-  return places;
+  return seen;
 }
 
-bool IsIn(const std::vector<TubePlace>& places, const FoundSighting& found) {
-  return std::any_of(places.begin(), places.end(), [&](const TubePlace& place) {
-    return place.found.place.file == found.place.file && place.found.place.page == found.place.page &&
-           place.found.sighting == found.sighting;
-  });
+bool IsAmong(const SeenOnPages& seen, const FoundSighting& found) {
+  const auto [first, last] = seen.equal_range({found.place.file, found.place.page});
+  return std::any_of(first, last, [&](const auto& one) { return *one.second == found.sighting; });
 }
 
 // Every place of the type, then those of the other names of the same tube that are not among them, by set.
@@ -50,20 +42,16 @@ Result<std::vector<TubePlace>> Places(IndexReader& index, const std::string& typ
                                       const std::vector<std::string>& other_names) {
   auto found = index.Tube(type);
   if (!found) return tl::unexpected<Error>(found.error());
-  auto places = WithDesignators(index, std::move(*found));
+  std::vector<TubePlace> places;
+  for (FoundTube& tube : *found) places.push_back({std::move(tube.found), std::move(tube.designator), ""});
   for (const std::string& name : other_names) {
-    if (!places) return places;
     auto more = index.Tube(name);
     if (!more) return tl::unexpected<Error>(more.error());
-    std::erase_if(*more, [&](const FoundSighting& one) { return IsIn(*places, one); });
-    auto beside = WithDesignators(index, std::move(*more));
-    if (!beside) return beside;
-    for (TubePlace& place : *beside) {
-      place.other_name = name;
-      places->push_back(std::move(place));
-    }
+    const SeenOnPages seen = SeenAt(places);
+    std::erase_if(*more, [&](const FoundTube& tube) { return IsAmong(seen, tube.found); });
+    for (FoundTube& tube : *more) places.push_back({std::move(tube.found), std::move(tube.designator), name});
   }
-  std::stable_sort(places->begin(), places->end(),
+  std::stable_sort(places.begin(), places.end(),
                    [](const TubePlace& a, const TubePlace& b) { return a.found.place.set < b.found.place.set; });
   return places;
 }

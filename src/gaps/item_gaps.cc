@@ -2,7 +2,7 @@
 #include "gaps/checks.h"
 
 #include "benchleaf/extract/item_callouts.h"
-#include "benchleaf/lineup/designator_beside.h"
+#include "benchleaf/linking/designator_beside.h"
 
 #include <cstddef>
 #include <optional>

@@ -2,7 +2,7 @@
 
 #include "extract/pieces.h"
 
-#include "benchleaf/lineup/designator_beside.h"
+#include "benchleaf/linking/designator_beside.h"
 
 #include <algorithm>
 #include <cmath>
@@ -117,10 +117,11 @@ void AddTitlesOfDrawing(const PageRecord& page, const TubeFunctions& functions, 
 void AddTitlesOfRows(const PageRecord& page, const TubeFunctions& functions, std::vector<StageTitle>& titles) {
   const double cap = extract::CapHeight(page.reading);
   const std::vector<extract::Line> lines = extract::UprightLines(page.reading);
+  const TubeDesignators designators(page.entries, page.sightings, page.reading.frame);
   std::vector<std::pair<Box, std::string>> types;
   for (const Sighting& sighting : page.sightings) {
     if (sighting.kind != TermKind::kTube) continue;
-    std::string designator = DesignatorBeside(page, sighting);
+    std::string designator = designators.Beside(sighting);
     types.emplace_back(ToLevel(page.reading.frame, sighting.box),
                        NamesTube(designator) ? std::move(designator) : std::string());
   }

@@ -2,7 +2,7 @@
 
 #include "benchleaf/core/ascii.h"
 #include "benchleaf/extract/extract.h"
-#include "benchleaf/lineup/designator_beside.h"
+#include "benchleaf/linking/designator_beside.h"
 
 #include <algorithm>
 #include <array>

@@ -6,7 +6,7 @@
 #include "benchleaf/core/ascii.h"
 #include "benchleaf/core/figure.h"
 #include "benchleaf/extract/extract.h"
-#include "benchleaf/lineup/designator_beside.h"
+#include "benchleaf/linking/designator_beside.h"
 #include "benchleaf/orders/preferred_values.h"
 
 #include <algorithm>

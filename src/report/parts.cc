@@ -2,7 +2,7 @@
 
 #include "report/place.h"
 
-#include "benchleaf/lineup/designator_beside.h"
+#include "benchleaf/linking/designator_beside.h"
 #include "benchleaf/report/csv.h"
 #include "benchleaf/report/text.h"
 #include "benchleaf/report/where.h"

@@ -58,15 +58,26 @@ Xapian::Query AskedTerm::Pages(Match match) const {
   } else if (match == Match::kForm) {
     for (const TermKind kind : {TermKind::kDesignator, TermKind::kTube}) terms.push_back(FormTerm(kind, canonical_));
     for (const std::string& form : designator_forms_) terms.push_back(ExactTerm(TermKind::kDesignator, form));
-    for (const std::string& form : tube_forms_) {
-      terms.push_back(ExactTerm(TermKind::kTube, form));
-      if (names_several_tubes_) terms.push_back(FormTerm(TermKind::kTube, form));
-    }
+    AddTubeForms(terms);
   } else {
     terms.push_back(FoldedTerm(folded_));
   }
   // Not the sum: a page is as good as its best sighting.
   return {Xapian::Query::OP_MAX, terms.begin(), terms.end()};
+}
+
+Xapian::Query AskedTerm::PagesOfTubes() const {
+  if (item_alone_) return {};
+  std::vector<std::string> terms = {ExactTerm(TermKind::kTube, canonical_), FormTerm(TermKind::kTube, canonical_)};
+  AddTubeForms(terms);
+  return {Xapian::Query::OP_OR, terms.begin(), terms.end()};
+}
+
+void AskedTerm::AddTubeForms(std::vector<std::string>& terms) const {
+  for (const std::string& form : tube_forms_) {
+    terms.push_back(ExactTerm(TermKind::kTube, form));
+    if (names_several_tubes_) terms.push_back(FormTerm(TermKind::kTube, form));
+  }
 }
 
 bool AskedTerm::FitsAsDesignatorForm(const StoredSighting& sighting) const {

@@ -31,11 +31,15 @@ class AskedTerm {
   // REQUIRES: match is not kText.
   Xapian::Query Pages(Match match) const;
 
+  // The pages on which tubes that fit exactly or as a form may stand.
+  Xapian::Query PagesOfTubes() const;
+
   // Whether the sighting fits so, and in no better way.
   // REQUIRES: match is not kText.
   bool Fits(const StoredSighting& sighting, Match match) const;
 
  private:
+  void AddTubeForms(std::vector<std::string>& terms) const;
   bool FitsAsForm(const StoredSighting& sighting) const;
   bool FitsAsDesignatorForm(const StoredSighting& sighting) const;
   bool LooksAlike(std::string_view text) const;

@@ -1,6 +1,7 @@
 #include "store/documents.h"
 
 #include "store/fields.h"
+#include "store/page_tubes.h"
 #include "store/schema.h"
 #include "store/sighting_names.h"
 #include "store/stored.h"
@@ -83,10 +84,17 @@ Xapian::Document ReadingDocument(const ManualRecord& manual, const PageRecord& p
   return document;
 }
 
+bool NamesTubes(const PageRecord& page) {
+  return std::any_of(page.sightings.begin(), page.sightings.end(),
+                     [](const Sighting& sighting) { return sighting.kind == TermKind::kTube; });
+}
+
 Xapian::Document PageDocument(const ManualRecord& manual, const PageRecord& page, const Rules& rules) {
   const Forms forms = FormsOf(page.sightings);
+  const std::string data = PageData(manual, page, forms);
   Xapian::Document document;
-  document.set_data(PageData(manual, page, forms));
+  document.set_data(data);
+  if (NamesTubes(page)) document.add_value(kTubesSlot, EncodePageTubes(data, page.reading.frame));
   document.add_value(kPlaceSlot, PlaceValue(manual.set, manual.manual, page.file, page.page));
   document.add_boolean_term(ManualTerm(manual.set, manual.manual));
   document.add_boolean_term(SetTerm(manual.set));
@@ -143,9 +151,12 @@ bool SameTerms(const Xapian::Database& database, Xapian::docid id, const Xapian:
   return term == document.termlist_end() && old_term == old_end;
 }
 
-// Writes what differs. The values of a page and a manual are names that stand in its data as well.
+// Writes what differs. Of the values only that of a page's tubes holds more than names that stand in the data as well:
+// designators, which go by the page's measures, too.
 void Replace(Xapian::WritableDatabase& database, Xapian::docid id, const Xapian::Document& document) {
-  const bool same = database.get_document(id).get_data() == document.get_data() && SameTerms(database, id, document);
+  const Xapian::Document old = database.get_document(id);
+  const bool same = old.get_data() == document.get_data() &&
+                    old.get_value(kTubesSlot) == document.get_value(kTubesSlot) && SameTerms(database, id, document);
   if (!same) database.replace_document(id, document);
 }
 

@@ -2,6 +2,7 @@
 
 #include "store/asked_term.h"
 #include "store/misread_search.h"
+#include "store/page_tubes.h"
 #include "store/schema.h"
 #include "store/text_search.h"
 
@@ -85,23 +86,29 @@ std::vector<FoundSighting> Find(const Xapian::Database& database, const Rules& r
   return found;
 }
 
-std::vector<FoundSighting> FindTube(const Xapian::Database& database, const Rules& rules, const std::string& type) {
-  std::vector<FoundSighting> found;
+std::vector<FoundTube> FindTube(const Xapian::Database& database, const Rules& rules, const std::string& type) {
+  std::vector<FoundTube> found;
   const AskedTerm asked(type, rules);
   if (asked.canonical().empty()) return found;
 
   Xapian::Enquire enquire(database);
-  enquire.set_query({Xapian::Query::OP_OR, asked.Pages(Match::kExact), asked.Pages(Match::kForm)});
+  enquire.set_query(asked.PagesOfTubes());
   enquire.set_weighting_scheme(Xapian::BoolWeight());
   enquire.set_docid_order(Xapian::Enquire::ASCENDING);
   const Xapian::MSet matches = enquire.get_mset(0, database.get_doccount());
   for (auto at = matches.begin(); at != matches.end(); ++at) {
-    const std::string data = at.get_document().get_data();
-    StoredPage page = ParsePage(data);
-    std::erase_if(page.sightings, [](const StoredSighting& sighting) { return sighting.kind != TermKind::kTube; });
-    for (const Match match : {Match::kExact, Match::kForm}) AddSightings(page, asked, match, found);
+    const std::string value = at.get_document().get_value(kTubesSlot);
+    const PageTubes page = ParsePageTubes(value);
+    for (const PageTube& tube : page.tubes) {
+      for (const Match match : {Match::kExact, Match::kForm}) {
+        if (!asked.Fits(tube.sighting, match)) continue;
+        found.push_back({{page.place, tube.sighting.Decode(), match}, std::string(tube.designator)});
+      }
+    }
   }
-  std::stable_sort(found.begin(), found.end(), [](const FoundSighting& a, const FoundSighting& b) {
+  std::stable_sort(found.begin(), found.end(), [](const FoundTube& one, const FoundTube& other) {
+    const FoundSighting& a = one.found;
+    const FoundSighting& b = other.found;
     if (a.place.set != b.place.set) return a.place.set < b.place.set;
     return a.match != b.match ? a.match < b.match : IsBefore(a, b);
   });

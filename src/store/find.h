@@ -15,7 +15,7 @@ namespace benchleaf::store {
 
 // As IndexReader::Find and IndexReader::Tube say. They throw Xapian::Error.
 std::vector<FoundSighting> Find(const Xapian::Database& database, const Rules& rules, const FindQuery& query);
-std::vector<FoundSighting> FindTube(const Xapian::Database& database, const Rules& rules, const std::string& type);
+std::vector<FoundTube> FindTube(const Xapian::Database& database, const Rules& rules, const std::string& type);
 
 }  // namespace benchleaf::store
 

@@ -103,7 +103,7 @@ Result<std::vector<FoundEntry>> IndexReader::Parts(const std::string& set) {
   return **std::move(parts);
 }
 
-Result<std::vector<FoundSighting>> IndexReader::Tube(const std::string& type) {
+Result<std::vector<FoundTube>> IndexReader::Tube(const std::string& type) {
   return impl_->Ask([&](const Xapian::Database& database) { return store::FindTube(database, impl_->rules(), type); });
 }
 

@@ -45,6 +45,8 @@
 // Values
 //   0   page documents: set, manual, file, page number: the order of equally good answers
 //   1   manual documents: the set's name
+//   2   documents of pages that name a tube: the page's place, and each tube with its designator (page_tubes.h). Values
+//       are not packed, and those of a slot lie together, so that `tube` reads thousands of pages' without opening any.
 
 #ifndef BENCHLEAF_STORE_SCHEMA_H_
 #define BENCHLEAF_STORE_SCHEMA_H_
@@ -62,7 +64,7 @@ namespace benchleaf::store {
 
 inline constexpr const char* kSchemaKey = "benchleaf-schema";
 inline constexpr const char* kShardKey = "benchleaf-shard";
-inline constexpr const char* kSchemaVersion = "2";
+inline constexpr const char* kSchemaVersion = "3";
 
 inline constexpr const char* kManualTerm = "Dmanual";
 
@@ -72,6 +74,7 @@ inline constexpr std::array<TermKind, 6> kAllTermKinds = {TermKind::kDesignator,
 
 inline constexpr Xapian::valueno kPlaceSlot = 0;
 inline constexpr Xapian::valueno kSetSlot = 1;
+inline constexpr Xapian::valueno kTubesSlot = 2;
 
 std::string HeadTerm(const std::string& set, const std::string& manual);
 std::string SetHeadsTerm(const std::string& set);

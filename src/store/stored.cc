@@ -41,6 +41,20 @@ PagePlace StoredPage::Place() const {
   return {set, manual, page.file, page.page, page.facts.kind, page.facts.printed_number};
 }
 
+StoredSighting ParseSighting(FieldReader& fields) {
+  StoredSighting sighting;
+  sighting.fields = fields.left();
+  sighting.kind = static_cast<TermKind>(fields.Number(static_cast<std::uint64_t>(TermKind::kItem)));
+  sighting.text = fields.Text();
+  sighting.forms.count = fields.Count();
+  sighting.forms.fields = fields.left();
+  for (std::uint64_t left = sighting.forms.count; left > 0; --left) fields.Text();
+  sighting.forms.fields.remove_suffix(fields.left().size());
+  sighting.bytes = fields.Text();
+  sighting.fields.remove_suffix(fields.left().size());
+  return sighting;
+}
+
 StoredPage ParsePage(std::string_view data, WithEntries entries) {
   FieldReader fields(data);
   StoredPage stored;
@@ -49,15 +63,7 @@ StoredPage ParsePage(std::string_view data, WithEntries entries) {
   const std::string_view record = fields.Text();
   stored.page = Sound(entries == WithEntries::kYes ? DecodePage(record) : DecodePageHead(record));
   stored.sightings.resize(fields.Count());
-  for (StoredSighting& sighting : stored.sightings) {
-    sighting.kind = static_cast<TermKind>(fields.Number(static_cast<std::uint64_t>(TermKind::kItem)));
-    sighting.text = fields.Text();
-    sighting.forms.count = fields.Count();
-    sighting.forms.fields = fields.left();
-    for (std::uint64_t left = sighting.forms.count; left > 0; --left) fields.Text();
-    sighting.forms.fields.remove_suffix(fields.left().size());
-    sighting.bytes = fields.Text();
-  }
+  for (StoredSighting& sighting : stored.sightings) sighting = ParseSighting(fields);
   return stored;
 }
 

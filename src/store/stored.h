@@ -41,9 +41,12 @@ struct StoredSighting {
   std::string_view text;  // canonical
   StoredForms forms;      // besides the text
   std::string_view bytes;
+  std::string_view fields;  // all of it, as it stands in the data
 
   Sighting Decode() const;
 };
+
+StoredSighting ParseSighting(FieldReader& fields);
 
 struct StoredPage {
   std::string set;

@@ -1,6 +1,7 @@
 // Documents of the index; the first byte says of which kind.
 
 #include "fuzz/fuzz_input.h"
+#include "store/page_tubes.h"
 #include "store/stored.h"
 #include "store/summary.h"
 
@@ -19,6 +20,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
       for (const store::StoredSighting& sighting : store::ParsePage(bytes, store::WithEntries::kYes).sightings) {
         sighting.Decode();
       }
+    } else if (kind == 't') {
+      for (const store::PageTube& tube : store::ParsePageTubes(bytes).tubes) tube.sighting.Decode();
     } else if (kind == 'm') {
       constexpr Xapian::docid kId = 1000;
       constexpr Xapian::docid kStride = 2;

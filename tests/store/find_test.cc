@@ -40,6 +40,12 @@ std::vector<std::string> Told(const std::vector<FoundSighting>& found) {
   return told;
 }
 
+std::vector<std::string> Told(const std::vector<FoundTube>& tubes) {
+  std::vector<FoundSighting> found;
+  for (const FoundTube& tube : tubes) found.push_back(tube.found);
+  return Told(found);
+}
+
 TEST_F(FindTest, AnAnswerNamesPlaceSightingAndKind) {
   const ManualRecord manual = MakeManual();
   Store(manual);
@@ -192,6 +198,7 @@ TEST_F(FindTest, TubesAnswerForTheirFormsInOrderOfSets) {
   EXPECT_THAT(Told(reader->Tube("6CF6").value()), ElementsAre("A 6CB6A/6CF6 form"));
   EXPECT_THAT(reader->Tube("").value(), IsEmpty());
   EXPECT_THAT(reader->Tube("6SN7").value(), IsEmpty());
+  EXPECT_THAT(reader->Tube("item 6").value(), IsEmpty());
 }
 
 TEST_F(FindTest, VersionsOfATubeAreNotTakenForEachOther) {

@@ -254,14 +254,16 @@ TEST_F(IndexWriterTest, LeavesAnotherProgramsDatabaseAlone) {
 
 TEST_F(IndexWriterTest, LeavesAnotherSchemaVersionAlone) {
   Store(MakeManual());
-  Xapian::WritableDatabase(folder().string()).set_metadata(store::kSchemaKey, "0");
-  const auto before = ContentOf(folder());
-  const auto writer = IndexWriter::Open(folder(), TestRules());
-  ASSERT_FALSE(writer);
-  EXPECT_EQ(writer.error().code, ErrorCode::kForeign);
-  EXPECT_THAT(writer.error().message, HasSubstr("schema 0"));
-  EXPECT_EQ(IndexReader::Open(folder(), TestRules()).error().code, ErrorCode::kForeign);
-  EXPECT_EQ(ContentOf(folder()), before);
+  for (const std::string version : {"0", "2"}) {  // 2 was the last before this one
+    Xapian::WritableDatabase(folder().string()).set_metadata(store::kSchemaKey, version);
+    const auto before = ContentOf(folder());
+    const auto writer = IndexWriter::Open(folder(), TestRules());
+    ASSERT_FALSE(writer);
+    EXPECT_EQ(writer.error().code, ErrorCode::kForeign);
+    EXPECT_THAT(writer.error().message, HasSubstr("schema " + version + ","));
+    EXPECT_EQ(IndexReader::Open(folder(), TestRules()).error().code, ErrorCode::kForeign);
+    EXPECT_EQ(ContentOf(folder()), before);
+  }
 }
 
 TEST_F(IndexWriterTest, AFileInTheFoldersPlaceIsForeign) {

@@ -69,6 +69,13 @@ class Shards : public testing::Test {
     return end.out;
   }
 
+  std::string Tubes(const fs::path& database) const {
+    const ProcessEnd end = Run({"tube", "6AU6", "--json", "--library", library_.library().string(), "--db",
+                                database.string(), "--config", (SourceFolder() / "config").string()});
+    EXPECT_EQ(end.code, 0) << end.err;
+    return end.out;
+  }
+
   // What one machine makes of the library as it is now.
   std::string Single(int code) const {
     const fs::path single = library_.folder() / "single";
@@ -94,9 +101,9 @@ TEST_F(Shards, MergedAreTheIndexOfOneMachine) {
     EXPECT_FALSE(fs::exists(library_.folder() / (name + ".unfinished")));
   }
   const fs::path merged = library_.folder() / "merged3";
-  for (const char* question : {"sets"}) {
-    EXPECT_EQ(library_.Ask(merged, question).out, library_.Ask(library_.folder() / "single", question).out);
-  }
+  const fs::path single = library_.folder() / "single";
+  EXPECT_EQ(library_.Ask(merged, "sets").out, library_.Ask(single, "sets").out);
+  EXPECT_EQ(Tubes(merged), Tubes(single)) << "compaction keeps what stands beside the pages";
   EXPECT_EQ(Xapian::Database::check(merged.string(), 0, nullptr), 0U);
   const ProcessEnd again = library_.Index(merged);
   EXPECT_THAT(again.err, HasSubstr(" 0 pages read now, ")) << "the merged index goes on as any other";

@@ -44,6 +44,11 @@ struct FoundSighting {
   }
 };
 
+struct FoundTube {
+  FoundSighting found;
+  std::string designator;  // that the tube belongs to, with its assembly; empty when none stands beside it
+};
+
 struct FindQuery {
   std::string term;              // a term, or words of text; `*` at a word's end stands for any ending
   std::string set;               // only in this set (exact name); empty: in all
@@ -109,7 +114,7 @@ class IndexReader {
   Result<std::vector<FoundEntry>> Parts(const std::string& set);
 
   // Every sighting of the tube type or of a form of it, by set, then best match, then confidence.
-  Result<std::vector<FoundSighting>> Tube(const std::string& type);
+  Result<std::vector<FoundTube>> Tube(const std::string& type);
 
   // All sets, by name.
   Result<std::vector<SetSummary>> Sets();

@@ -1,11 +1,10 @@
-#include "benchleaf/lineup/designator_beside.h"
+#include "benchleaf/linking/designator_beside.h"
 
 #include "benchleaf/core/ascii.h"
 #include "benchleaf/extract/extract.h"
 
 #include <algorithm>
 #include <cmath>
-#include <vector>
 
 namespace benchleaf {
 namespace {
@@ -29,26 +28,32 @@ bool NamesTube(const std::string& designator) {
                      [](const std::string& form) { return form.size() > 1 && form[0] == 'V' && IsDigit(form[1]); });
 }
 
-std::string DesignatorBeside(const PageRecord& page, const Sighting& tube) {
-  for (const Entry& entry : page.entries) {
-    if (!entry.designator.empty() && OverlapOfSmaller(entry.box, tube.box) > 0.5) {
-      return WithAssembly(entry.assembly, entry.designator);
-    }
+TubeDesignators::TubeDesignators(const std::vector<Entry>& entries, const std::vector<Sighting>& sightings,
+                                 const PageFrame& frame)
+    : width_(frame.scan_width), height_(frame.scan_height) {
+  for (const Entry& entry : entries) {
+    if (!entry.designator.empty()) rows_.push_back(&entry);
   }
-  const double width = page.reading.frame.scan_width;
-  const double height = page.reading.frame.scan_height;
-  const double lettering = std::min(tube.box.width * width, tube.box.height * height);
+  for (const Sighting& sighting : sightings) {
+    if (sighting.kind == TermKind::kDesignator && NamesTube(sighting.text)) tubes_.push_back(&sighting);
+  }
+}
+
+std::string TubeDesignators::Beside(const Sighting& tube) const {
+  for (const Entry* row : rows_) {
+    if (OverlapOfSmaller(row->box, tube.box) > 0.5) return WithAssembly(row->assembly, row->designator);
+  }
+  const double lettering = std::min(tube.box.width * width_, tube.box.height * height_);
   double nearest = kReach * lettering;
-  std::string designator;
-  for (const Sighting& other : page.sightings) {
-    if (other.kind != TermKind::kDesignator || !NamesTube(other.text)) continue;
-    const double distance = Distance(tube.box, other.box, width, height);
+  const Sighting* beside = nullptr;
+  for (const Sighting* other : tubes_) {
+    const double distance = Distance(tube.box, other->box, width_, height_);
     if (distance < nearest) {
       nearest = distance;
-      designator = WithAssembly(other.assembly, other.text);
+      beside = other;
     }
   }
-  return designator;
+  return beside != nullptr ? WithAssembly(beside->assembly, beside->text) : std::string();
 }
 
 std::string WithAssembly(const std::string& assembly, const std::string& designator) {

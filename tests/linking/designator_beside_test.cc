@@ -1,4 +1,4 @@
-#include "benchleaf/lineup/designator_beside.h"
+#include "benchleaf/linking/designator_beside.h"
 
 #include <gtest/gtest.h>
 
@@ -20,15 +20,14 @@ Sighting Seen(TermKind kind, std::string text, const FractionBox& box) {
 }
 
 // A page of 1000 x 1000 px, lettering 20 px high.
-PageRecord PageWith(std::vector<Sighting> sightings) {
-  PageRecord page;
-  page.reading.frame.scan_width = 1000;
-  page.reading.frame.scan_height = 1000;
-  page.sightings = std::move(sightings);
-  return page;
+PageFrame Frame() {
+  PageFrame frame;
+  frame.scan_width = 1000;
+  frame.scan_height = 1000;
+  return frame;
 }
 
-TEST(DesignatorBeside, TakesTheNearestTube) {
+TEST(TubeDesignators, TakesTheNearestTube) {
   const Sighting tube = Seen(TermKind::kTube, "6CB6", {0.50, 0.50, 0.08, 0.02});
   const auto at = [](const std::string& text, double x, double y) {
     return Seen(TermKind::kDesignator, text, {x, y, 0.04, 0.02});
@@ -48,23 +47,26 @@ TEST(DesignatorBeside, TakesTheNearestTube) {
       {"too far to belong to it", {at("V3", 0.51, 0.10)}, ""},
       {"alone", {}, ""},
   };
-  for (const Case& c : cases) EXPECT_EQ(DesignatorBeside(PageWith(c.others), tube), c.designator) << c.why;
+  for (const Case& c : cases) {
+    EXPECT_EQ(TubeDesignators({}, c.others, Frame()).Beside(tube), c.designator) << c.why;
+  }
 }
 
-TEST(DesignatorBeside, InAPartsListTakesTheRowsDesignator) {
+TEST(TubeDesignators, InAPartsListTakesTheRowsDesignator) {
   const Sighting tube = Seen(TermKind::kTube, "6CB6", {0.50, 0.50, 0.08, 0.02});
-  PageRecord page = PageWith({Seen(TermKind::kDesignator, "V9", {0.50, 0.52, 0.04, 0.02})});
-  Entry& entry = page.entries.emplace_back();
+  const std::vector<Sighting> sightings = {Seen(TermKind::kDesignator, "V9", {0.50, 0.52, 0.04, 0.02})};
+  Entry entry;
   entry.designator = "V3";
   entry.assembly = "A4";
   entry.box = {0.1, 0.495, 0.8, 0.03};
-  EXPECT_EQ(DesignatorBeside(page, tube), "A4V3");
+  const std::vector<Entry> entries = {entry};
+  EXPECT_EQ(TubeDesignators(entries, sightings, Frame()).Beside(tube), "A4V3");
 }
 
-TEST(DesignatorBeside, OfAPageWithoutMeasuresIsEmpty) {
-  PageRecord page = PageWith({Seen(TermKind::kDesignator, "V3", {0.5, 0.5, 0.04, 0.02})});
-  page.reading.frame = {};
-  EXPECT_EQ(DesignatorBeside(page, Seen(TermKind::kTube, "6CB6", {0.5, 0.5, 0.08, 0.02})), "");
+TEST(TubeDesignators, OfAPageWithoutMeasuresIsEmpty) {
+  const std::vector<Sighting> sightings = {Seen(TermKind::kDesignator, "V3", {0.5, 0.5, 0.04, 0.02})};
+  const Sighting tube = Seen(TermKind::kTube, "6CB6", {0.5, 0.5, 0.08, 0.02});
+  EXPECT_EQ(TubeDesignators({}, sightings, {}).Beside(tube), "");
 }
 
 }  // namespace
