@@ -140,6 +140,9 @@ std::vector<Token> LetteringReader::ReadLine(const GreyImage& line) {
   const StepText& text = texts.front();
   const std::vector<std::string>& characters = net_->characters();
   const std::vector<Span> words = WordsOf(text, characters);
+  if (words.empty()) {
+    return {{kNoText, InkBetween(line, 0, line.width), std::exp(text.log_chance)}};
+  }
   const auto column = [&](std::size_t step) {  // of the line, in whose middle a step stands
     const double x = (static_cast<double>(step) + 0.5) * kStepPx * kReaderCapPx / kStripCapPx;
     return std::min(static_cast<int>(x), line.width - 1);

@@ -24,7 +24,7 @@ class LetteringReader {
   static std::filesystem::path Model(const std::filesystem::path& config);
 
   // One line of upright text with a light border, its capitals kReaderCapPx high. Ink that is no lettering is read as
-  // kNoText.
+  // kNoText, also where the net sees nothing at all.
   std::vector<Token> ReadLine(const GreyImage& line);
 
  private:

@@ -4,14 +4,14 @@
 #
 #   tests/reader-training/train.sh MAKE_CROPS WORK [CROPS] [THREADS]
 #
-# Some thirty minutes on two cores, after twenty in which the crops are made. MAKE_CROPS is the built program, WORK
+# Some fifty minutes, THREADS being 1, after fifteen on two cores in which the crops are made. MAKE_CROPS is the built program, WORK
 # a folder for all that is made (2 GB). The net comes out as WORK/lettering.net; the share of whole texts read right is
 # printed for crops of letterings met in training, of some that never were, of coarse scans and of lists.
 set -eu
 make_crops="$1"
 work="$2"
-crops="${3:-480000}"
-threads="${4:-2}"
+crops="${3:-470000}"
+threads="${4:-1}"
 tree="$(cd "$(dirname "$0")/../.." && pwd)"
 "$tree/config/install-packages.sh" training
 mkdir -p "$work"
