@@ -16,8 +16,9 @@ std::string Usage() {
       "bench_lists [OPTION VALUE]...\n"
       "Recall and precision of designators, part numbers, tubes and whole rows (assembly, designator and part "
       "number).\n"
-      "  --half dev|held-out               which parts and letterings; held-out is for final figures only (default "
+      "  --half dev|practice|held-out      which parts and letterings; held-out is for final figures only (default "
       "dev)\n"
+      "  --pages N                         so many practice pages of each layout (default 1)\n"
       "  --layout NAME                     may be given several times (default all)\n"
       "  --words printed                   do not read: take the words as they were printed, so that only rules can "
       "err\n"
@@ -33,14 +34,19 @@ struct Options {
   ContestOptions contest;
   ListHalf half = ListHalf::kDevelopment;
   std::vector<std::string> layouts;
+  int pages = 1;
 };
 
 Options Parse(const std::vector<std::string>& arguments) {
   Options options;
   options.contest.page_lines = true;
   TakeAll(arguments, [&](std::string_view name, const std::string& value) {
-    if (name == "--half" && (value == "dev" || value == "held-out")) {
-      options.half = value == "dev" ? ListHalf::kDevelopment : ListHalf::kHeldOut;
+    if (name == "--half" && (value == "dev" || value == "practice" || value == "held-out")) {
+      options.half = value == "dev"        ? ListHalf::kDevelopment
+                     : value == "practice" ? ListHalf::kPractice
+                                           : ListHalf::kHeldOut;
+    } else if (name == "--pages") {
+      options.pages = std::stoi(value);
     } else if (name == "--layout") {
       options.layouts.push_back(value);
     } else if (name == "--words" && value == "printed") {
@@ -64,8 +70,10 @@ void Run(const Options& options) {
   Contest contest(options.contest);
   for (const scanmaker::Grade grade : Grades(options.contest)) {
     for (const std::string& layout : options.layouts) {
-      const ListPage page = MakeListPage(layout, options.half);
-      contest.Add(page.made, page.name, grade, page.seed);
+      for (int number = 0; number < options.pages; ++number) {
+        const ListPage page = MakeListPage(layout, options.half, number);
+        contest.Add(page.made, page.name, grade, page.seed);
+      }
     }
     contest.FinishGrade();
   }

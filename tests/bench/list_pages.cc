@@ -121,6 +121,14 @@ const std::vector<Case>& Cases() {
   return kCases;
 }
 
+// Practice pages are lettered as held-out ones, but never in the lettering that only these know.
+Lettering LetteringOf(const Case& one, ListHalf half) {
+  if (half == ListHalf::kDevelopment) {
+    return one.lettering;
+  }
+  return half == ListHalf::kPractice && one.held_out == kDuplex ? Lettering::kBookPen : one.held_out;
+}
+
 }  // namespace
 
 std::vector<std::string> ListLayoutNames() {
@@ -131,15 +139,18 @@ std::vector<std::string> ListLayoutNames() {
   return names;
 }
 
-ListPage MakeListPage(std::string_view layout, ListHalf half) {
+ListPage MakeListPage(std::string_view layout, ListHalf half, int number) {
   const auto found = std::find_if(Cases().begin(), Cases().end(), [&](const Case& one) { return one.name == layout; });
   if (found == Cases().end()) {
     throw std::invalid_argument("no layout is called " + std::string(layout));
   }
-  const bool dev = half == ListHalf::kDevelopment;
-  const std::uint64_t seed = found->seed + (dev ? 0 : 1000);
-  return {found->name, seed,
-          scanmaker::MakeRandomPartsListPage(found->layout, dev ? found->lettering : found->held_out, seed)};
+  if (number != 0 && half != ListHalf::kPractice) {
+    throw std::invalid_argument("only of practice pages there are several");
+  }
+  constexpr std::uint64_t kBetween = 100;  // even, so that pages stay with or without assemblies
+  const std::uint64_t half_seed = half == ListHalf::kDevelopment ? 0 : half == ListHalf::kHeldOut ? 1000 : 2000;
+  const std::uint64_t seed = found->seed + half_seed + kBetween * static_cast<std::uint64_t>(number);
+  return {found->name, seed, scanmaker::MakeRandomPartsListPage(found->layout, LetteringOf(*found, half), seed)};
 }
 
 }  // namespace benchleaf::bench

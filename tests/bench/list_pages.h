@@ -12,9 +12,9 @@
 
 namespace benchleaf::bench {
 
-// Rules and settings are chosen on the development half; the held-out half has the same layouts with other parts, in
-// other letterings, and is for final figures only.
-enum class ListHalf { kDevelopment, kHeldOut };
+// Rules and settings are chosen on the development half and on practice pages, which have the same layouts with other
+// parts, in other letterings; the held-out half has others again, and is for final figures only.
+enum class ListHalf { kDevelopment, kPractice, kHeldOut };
 
 struct ListPage {
   std::string name;  // of the layout
@@ -26,7 +26,8 @@ struct ListPage {
 std::vector<std::string> ListLayoutNames();
 
 // The page of one layout. Throws std::invalid_argument for a name that no layout has.
-ListPage MakeListPage(std::string_view layout, ListHalf half);
+// Of practice pages there are as many as one asks for, by `number`.
+ListPage MakeListPage(std::string_view layout, ListHalf half, int number = 0);
 
 }  // namespace benchleaf::bench
 

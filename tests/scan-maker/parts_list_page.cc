@@ -177,9 +177,13 @@ class ListPage {
     // The part number stands on the last line of the description where leaders run to it, else on the first.
     const double number_y = layout_.form == ListForm::kLeaders ? last : first;
     Box whole;
-    const auto put = [&](double x, double y, const Token& token) {
+    // What is too long for its column is set narrower: no printer sets one number over the next.
+    const auto put = [&](double x, double y, const Token& token, const ListColumn& column) {
       if (!token.text.empty()) {
-        whole = Union(whole, sheet_.Put(x, y, token, style_));
+        const double room = column.width - 0.8 * style_.cap_height_px;
+        TextStyle style = style_;
+        style.stretch *= std::min(1.0, room / TextAdvance(token.text, style_));
+        whole = Union(whole, sheet_.Put(x, y, token, style));
       }
     };
     double words_end = 0;
@@ -187,7 +191,7 @@ class ListPage {
       const double x = column.x + inset();
       switch (column.cell) {
         case ListCell::kItem:
-          put(x, first, {"item", row.item, {row.item}});
+          put(x, first, {"item", row.item, {row.item}}, column);
           break;
         case ListCell::kDesignator:
           whole = Union(whole, PutNames(names, x, first));
@@ -201,13 +205,13 @@ class ListPage {
           }
           break;
         case ListCell::kNumber:
-          put(x, number_y, row.number);
+          put(x, number_y, row.number, column);
           break;
         case ListCell::kMaker:
-          put(x, number_y, row.makers.empty() ? Token{} : row.makers[static_cast<std::size_t>(column.maker)]);
+          put(x, number_y, row.makers.empty() ? Token{} : row.makers[static_cast<std::size_t>(column.maker)], column);
           break;
         case ListCell::kQuantity:
-          put(x + 20, first, {"text", row.quantity, {row.quantity}});
+          put(x + 20, first, {"text", row.quantity, {row.quantity}}, column);
           break;
       }
     }
