@@ -21,6 +21,13 @@ struct MadeTiffPage {
   std::uint16_t orientation = 1;
 };
 
+// The page with what `change` sets in it.
+template <class Change>
+MadeTiffPage With(MadeTiffPage page, const Change& change) {
+  change(page);
+  return page;
+}
+
 // The pixels drawn on such a page: strokes of black, or slopes of grey; samples side by side, 8 bits each where `bits`
 // is 8, else packed.
 std::vector<std::uint8_t> RowOfMadeTiff(const MadeTiffPage& page, int row);

@@ -18,12 +18,6 @@ namespace {
 constexpr MadeTiffPage kLzw{
     .width = 203, .height = 150, .bits = 8, .compression = COMPRESSION_LZW, .photometric = PHOTOMETRIC_MINISBLACK};
 
-template <class Change>
-MadeTiffPage With(MadeTiffPage page, const Change& change) {
-  change(page);
-  return page;
-}
-
 TEST(TiffGrey, IsTakenRowByRow) {
   struct Case {
     const char* why;

@@ -33,12 +33,6 @@ constexpr MadeTiffPage kYcbcr{.width = 203,
                               .compression = COMPRESSION_JPEG,
                               .photometric = PHOTOMETRIC_YCBCR};
 
-template <class Change>
-MadeTiffPage With(MadeTiffPage page, const Change& change) {
-  change(page);
-  return page;
-}
-
 TEST(TiffStrips, AreTakenAsTheyAreWhereAPdfCanShowThem) {
   struct Case {
     const char* why;
