@@ -68,13 +68,11 @@ Result<PixHandle> Decode(std::string_view bytes, int page) {
 namespace {
 
 // The lightness of a JPEG file alone, which it keeps apart from the colours: in a quarter of the memory that these
-// take. Empty for any other file, and for kinds of JPEG that do not keep it so.
-PixHandle Lightness(std::string_view bytes) {
-  const Result<l_int32> format = FormatOf(bytes);
+// take. Nothing for kinds of JPEG that do not keep it so.
+std::optional<GreyImage> Lightness(std::string_view jpeg) {
   l_int32 warnings = 0;
-  return PixHandle(format && *format == IFF_JFIF_JPEG
-                       ? pixReadMemJpeg(Bytes(bytes), bytes.size(), 0, 1, &warnings, L_JPEG_READ_LUMINANCE)
-                       : nullptr);
+  const PixHandle pix(pixReadMemJpeg(Bytes(jpeg), jpeg.size(), 0, 1, &warnings, L_JPEG_READ_LUMINANCE));
+  return pix && pixGetDepth(pix.get()) == 8 ? std::optional(ToGrey(pix.get())) : std::nullopt;
 }
 
 // The picture without palette and transparency, at `depth` 8 (grey) or 32 (colour).
@@ -171,13 +169,14 @@ Result<int> CountPictures(std::string_view bytes) {
 }
 
 Result<GreyImage> DecodeGrey(std::string_view bytes, int page) {
-  if (const Result<l_int32> format = FormatOf(bytes); format && *format == IFF_TIFF) {
-    if (std::optional<GreyImage> grey = ReadGreyTiff(bytes, page)) {
-      return std::move(*grey);
-    }
-  }
-  if (const PixHandle lightness = Lightness(bytes); lightness && pixGetDepth(lightness.get()) == 8) {
-    return ToGrey(lightness.get());
+  const Result<l_int32> format = FormatOf(bytes);
+  // Most scans are of two kinds that take less memory by ways of their own.
+  std::optional<GreyImage> grey = !format                    ? std::nullopt
+                                  : *format == IFF_TIFF      ? ReadGreyTiff(bytes, page)
+                                  : *format == IFF_JFIF_JPEG ? Lightness(bytes)
+                                                             : std::nullopt;
+  if (grey) {
+    return std::move(*grey);
   }
   return Decode(bytes, page)
       .and_then([](PixHandle pix) { return Converted(std::move(pix), 8); })

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <string_view>
+#include <tuple>
 #include <utility>
 
 namespace benchleaf {
@@ -131,10 +132,9 @@ std::vector<Token> LineReader::Read(const GreyImage& line, const StringLook& loo
   std::vector<Token> tokens;
   const std::vector<Token> general = general_->ReadLine(line);
   const auto trust_in = [&](const Token& token, ReaderKind reader) {
-    const bool is_general = reader == ReaderKind::kGeneral;
-    return steps_.trust ? TrustIn(token, reader, is_general ? lettering : general, look,
-                                  (is_general ? general : lettering).size() == 1)
-                        : token.confidence;
+    const auto& [own, others] =
+        reader == ReaderKind::kGeneral ? std::tie(general, lettering) : std::tie(lettering, general);
+    return steps_.trust ? TrustIn(token, reader, others, look, own.size() == 1) : token.confidence;
   };
   for (const Token& token : general) {
     const double trust = trust_in(token, ReaderKind::kGeneral);
