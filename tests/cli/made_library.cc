@@ -1,5 +1,6 @@
 #include "cli/made_library.h"
 
+#include "extract/seen_sighting.h"
 #include "places/places.h"
 
 #include "benchleaf/extract/rules.h"
@@ -15,16 +16,6 @@ namespace benchleaf {
 namespace {
 
 namespace fs = std::filesystem;
-
-Sighting Seen(TermKind kind, const std::string& text, const FractionBox& box, double confidence = 0.9) {
-  Sighting sighting;
-  sighting.kind = kind;
-  sighting.text = text;
-  sighting.read = text;
-  sighting.box = box;
-  sighting.confidence = confidence;
-  return sighting;
-}
 
 Word Printed(const std::string& text, const Box& box) {
   Word word;

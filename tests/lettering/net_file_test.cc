@@ -35,6 +35,7 @@ TEST(WrittenNet, IsReadAgain) {
   const Net written = SmallNet();
   training::WriteNet(file, written);
   const Result<Net> read = LoadNet(file);
+  std::filesystem::remove(file);
   ASSERT_TRUE(read) << read.error().ToString();
   EXPECT_EQ(read->characters, written.characters);
   ASSERT_EQ(read->layers.size(), written.layers.size());

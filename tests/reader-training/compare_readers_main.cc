@@ -122,10 +122,9 @@ std::vector<Sheet> Sheets(const std::string& which) {
   constexpr std::uint64_t kFirstSeed = 950000;  // none of the training's
   constexpr std::array<Lettering, 5> kMet = {Lettering::kSimplex, Lettering::kHand, Lettering::kDrafting,
                                              Lettering::kTypewriter, Lettering::kSans};
-  constexpr std::array<Lettering, 5> kUnmet = {Lettering::kBookPen, Lettering::kUnmetSans, Lettering::kUnmetEvenWidth,
-                                               Lettering::kBookPen, Lettering::kUnmetSans};
   for (std::uint64_t i = 0; i < kMet.size() && (which == "met" || which == "unmet"); ++i) {
-    const Lettering lettering = (which == "met" ? kMet : kUnmet).at(i);
+    const Lettering lettering =
+        which == "met" ? kMet.at(i) : scanmaker::kUnmetLetterings.at(i % scanmaker::kUnmetLetterings.size());
     sheets.push_back({which + std::to_string(i), MakePracticeSheet(lettering, kFirstSeed + i), kFirstSeed + i});
   }
   if (sheets.empty()) {

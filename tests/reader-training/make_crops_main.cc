@@ -34,53 +34,52 @@ constexpr const char* kUsage =
     "scanned at 75 to 130 dpi, lists from 100 on. Letterings: those of all made pages, with those besides that only\n"
     "training knows, or those that are kept from it.\n";
 
+using enum scanmaker::Lettering;
+
 // Those of drawings stand several times.
-constexpr std::array<Lettering, 13> kUsual = {
-    Lettering::kSimplex, Lettering::kHand, Lettering::kDrafting, Lettering::kSimplex, Lettering::kHand,
-    Lettering::kSans,    Lettering::kHand, Lettering::kDrafting, Lettering::kNarrow,  Lettering::kTypewriter,
-    Lettering::kBook,    Lettering::kHand, Lettering::kBold};
-constexpr std::array<Lettering, 41> kAll = {Lettering::kSimplex,
-                                            Lettering::kTemplate,
-                                            Lettering::kHand,
-                                            Lettering::kGrotesque,
-                                            Lettering::kDrafting,
-                                            Lettering::kCapitalsByHand,
-                                            Lettering::kTemplateWide,
-                                            Lettering::kBroadPen,
-                                            Lettering::kFineTypewriter,
-                                            Lettering::kSans,
-                                            Lettering::kSimplex,
-                                            Lettering::kRounded,
-                                            Lettering::kMachineRead,
-                                            Lettering::kLooseHand,
-                                            Lettering::kNarrow,
-                                            Lettering::kTypewriter,
-                                            Lettering::kTemplateNarrow,
-                                            Lettering::kSchoolbook,
-                                            Lettering::kHand,
-                                            Lettering::kScreen,
-                                            Lettering::kBook,
-                                            Lettering::kInkedTypewriter,
-                                            Lettering::kGeometric,
-                                            Lettering::kEvenWidth,
-                                            Lettering::kMarkerHand,
-                                            Lettering::kDrafting,
-                                            Lettering::kSlabTypewriter,
-                                            Lettering::kWide,
-                                            Lettering::kPanel,
-                                            Lettering::kTemplate,
-                                            Lettering::kThinTypewriter,
-                                            Lettering::kBold,
-                                            Lettering::kGrotesqueNarrow,
-                                            Lettering::kRoundHand,
-                                            Lettering::kHeavyTypewriter,
-                                            Lettering::kCatalogue,
-                                            Lettering::kQuickHand,
-                                            Lettering::kScreenEvenWidth,
-                                            Lettering::kCircular,
-                                            Lettering::kPlain,
-                                            Lettering::kHand};
-constexpr std::array<Lettering, 3> kUnmet = {Lettering::kBookPen, Lettering::kUnmetSans, Lettering::kUnmetEvenWidth};
+constexpr std::array<Lettering, 13> kUsual = {kSimplex,  kHand,   kDrafting,   kSimplex, kHand, kSans, kHand,
+                                              kDrafting, kNarrow, kTypewriter, kBook,    kHand, kBold};
+constexpr std::array<Lettering, 41> kAll = {kSimplex,
+                                            kTemplate,
+                                            kHand,
+                                            kGrotesque,
+                                            kDrafting,
+                                            kCapitalsByHand,
+                                            kTemplateWide,
+                                            kBroadPen,
+                                            kFineTypewriter,
+                                            kSans,
+                                            kSimplex,
+                                            kRounded,
+                                            kMachineRead,
+                                            kLooseHand,
+                                            kNarrow,
+                                            kTypewriter,
+                                            kTemplateNarrow,
+                                            kSchoolbook,
+                                            kHand,
+                                            kScreen,
+                                            kBook,
+                                            kInkedTypewriter,
+                                            kGeometric,
+                                            kEvenWidth,
+                                            kMarkerHand,
+                                            kDrafting,
+                                            kSlabTypewriter,
+                                            kWide,
+                                            kPanel,
+                                            kTemplate,
+                                            kThinTypewriter,
+                                            kBold,
+                                            kGrotesqueNarrow,
+                                            kRoundHand,
+                                            kHeavyTypewriter,
+                                            kCatalogue,
+                                            kQuickHand,
+                                            kScreenEvenWidth,
+                                            kCircular,
+                                            kPlain,
+                                            kHand};
 constexpr std::array<Grade, 6> kGrades = {Grade::kSevere, Grade::kVaried, Grade::kMedium,
                                           Grade::kVaried, Grade::kSevere, Grade::kMild};
 
@@ -122,7 +121,7 @@ std::span<const Lettering> LetteringsOf(const std::string& name) {
   if (name != "unmet") {
     throw std::invalid_argument(name + " is no set of letterings");
   }
-  return kUnmet;
+  return scanmaker::kUnmetLetterings;
 }
 
 // Letters of six to ten pixels, squared off by JPEG, of which the grades have none.

@@ -53,6 +53,7 @@ std::string Phrase(SeededRandom& random) {
   return phrase;
 }
 
+// Each word as a term of its own, since every one is to be learnt; TermBook takes plain words for no terms.
 std::vector<Token> Words(const std::string& phrase) {
   std::vector<Token> words;
   std::size_t at = 0;

@@ -140,9 +140,7 @@ std::string Word(SeededRandom& random) {
   if (share < 0.8) {
     return One(kSmall, random);
   }
-  std::string text;
-  for (int i = random.Whole(2, 7); i > 0; --i) text += Letter(random);
-  return text;
+  return Capitals(random.Whole(2, 7), random);
 }
 
 }  // namespace

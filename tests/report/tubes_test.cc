@@ -1,23 +1,14 @@
 #include "benchleaf/report/tubes.h"
 
+#include "extract/seen_sighting.h"
+
 #include <gtest/gtest.h>
 
 #include <string>
-#include <utility>
 #include <vector>
 
 namespace benchleaf {
 namespace {
-
-Sighting Seen(TermKind kind, std::string text, const FractionBox& box) {
-  Sighting sighting;
-  sighting.kind = kind;
-  sighting.read = text;
-  sighting.text = std::move(text);
-  sighting.box = box;
-  sighting.confidence = 0.9;
-  return sighting;
-}
 
 TEST(TubesText, CountsSetsPlacesAndForms) {
   TubePlace a;

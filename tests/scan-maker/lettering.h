@@ -7,6 +7,7 @@
 
 #include "benchleaf/core/geometry.h"
 
+#include <array>
 #include <cstdint>
 #include <string>
 
@@ -56,6 +57,8 @@ enum class Lettering {
   kUnmetSans,       // a printed face without serifs (Lato)
   kUnmetEvenWidth,  // letters of one width (Liberation Mono)
 };
+
+inline constexpr std::array kUnmetLetterings = {Lettering::kBookPen, Lettering::kUnmetSans, Lettering::kUnmetEvenWidth};
 
 struct TextStyle {
   Lettering lettering = Lettering::kSimplex;
