@@ -18,10 +18,11 @@ struct Part : Glyph {
   bool mark = false;
 };
 
-// Dots, dashes, commas: too small for a letter, too large for dust.
+// Dots, dashes, commas: too small for a letter, too large for dust. A typewriter's dash is as wide as its letters.
 bool IsPunctuation(const Component& component, double cap) {
   const int larger = std::max(component.box.width, component.box.height);
-  return larger >= 0.12 * cap && larger < 0.8 * cap && component.box.height < 0.5 * cap &&
+  const double widest = component.box.height < 0.3 * cap ? 1.2 : 0.8;
+  return larger >= 0.12 * cap && larger < widest * cap && component.box.height < 0.5 * cap &&
          component.ink * 3 >= component.box.width * component.box.height;
 }
 

@@ -6,6 +6,36 @@
 #include <cstddef>
 
 namespace benchleaf {
+namespace {
+
+// Gaps that columns of a list leave between them.
+constexpr JoinGaps kColumnGaps{.lying = 9, .standing = 0, .over_punctuation = true};
+
+struct MarksInRows {
+  std::size_t marks = 0;    // letters and punctuation
+  std::size_t letters = 0;  // of these
+};
+
+// What stands in rows of `fewest` marks and more. On a dusty drawing, specks and ends of wires make rows, too; of a
+// row's marks a third are letters, even where dots lead from one to the next.
+MarksInRows CountInRows(const CleanPage& page, const JoinGaps& gaps, std::size_t fewest) {
+  constexpr std::size_t kLettersOneOf = 3;
+  MarksInRows found;
+  for (const TextString& string : FindStrings(page, gaps)) {
+    const std::size_t marks = string.members.size();
+    const auto letters =
+        static_cast<std::size_t>(std::count_if(string.members.begin(), string.members.end(), [&](std::size_t member) {
+          return IsGlyphLike(page.components.items[member], page.measures.cap_height_px);
+        }));
+    if (marks >= fewest && letters * kLettersOneOf >= marks) {
+      found.marks += marks;
+      found.letters += letters;
+    }
+  }
+  return found;
+}
+
+}  // namespace
 
 void MeasureText(CleanPage& page) {
   const double cap = page.measures.cap_height_px;
@@ -21,21 +51,13 @@ void MeasureText(CleanPage& page) {
   page.measures.dark_share =
       std::min(1.0, dark_px / std::max(1.0, 1.0 * page.frame.level_width * page.frame.level_height));
 
-  // On a dusty drawing, specks and ends of wires make rows, too; of a row's marks a third are letters, even where dots
-  // lead from one to the next.
-  constexpr std::size_t kRowMarks = 8;
-  constexpr std::size_t kLettersOneOf = 3;
-  std::size_t in_rows = 0;
-  for (const TextString& string : FindStrings(page, kPhraseGaps)) {
-    const auto letters =
-        static_cast<std::size_t>(std::count_if(string.members.begin(), string.members.end(), [&](std::size_t member) {
-          return IsGlyphLike(page.components.items[member], cap);
-        }));
-    const std::size_t marks = string.members.size();
-    in_rows += marks >= kRowMarks && letters * kLettersOneOf >= marks ? marks : 0;
-  }
-  page.measures.text_row_share =
-      page.measures.glyphs == 0 ? 0 : std::min(1.0, static_cast<double>(in_rows) / page.measures.glyphs);
+  const MarksInRows phrases = CountInRows(page, kPhraseGaps, 8);
+  const MarksInRows rows = CountInRows(page, kColumnGaps, 12);
+  const auto share = [&](std::size_t marks) {
+    return page.measures.glyphs == 0 ? 0 : std::min(1.0, static_cast<double>(marks) / page.measures.glyphs);
+  };
+  page.measures.text_row_share = share(phrases.marks);
+  page.measures.long_row_share = share(rows.letters);
 }
 
 }  // namespace benchleaf

@@ -7,7 +7,7 @@
 
 namespace benchleaf {
 
-// Sets glyphs, text_row_share and dark_share of the page's measures.
+// Sets glyphs, text_row_share, long_row_share and dark_share of the page's measures.
 // REQUIRES: components and cap height are known.
 void MeasureText(CleanPage& page);
 

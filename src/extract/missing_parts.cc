@@ -200,9 +200,10 @@ class PageSearch {
     std::string designator;
     const std::vector<Spelling> spellings = SpellingsOf(word);
     for (const auto& [letters, designators] : listed_) {
-      if (std::none_of(spellings.begin(), spellings.end(), [&](const Spelling& spelling) {
-            return spelling.capitals.find(letters) != std::string::npos;
-          })) {
+      const auto holds = [&letters = letters](const Spelling& spelling) {
+        return spelling.capitals.find(letters) != std::string::npos;
+      };
+      if (std::none_of(spellings.begin(), spellings.end(), holds)) {
         continue;
       }
       for (const std::string& one : designators) {

@@ -33,17 +33,19 @@ PageFrame ReadFrame(CborReader& reader) {
 
 json MeasuresItem(const PageMeasures& measures) {
   return json::array({RealItem(measures.cap_height_px), measures.glyphs, measures.long_lines,
-                      RealItem(measures.line_ink), RealItem(measures.text_row_share), RealItem(measures.dark_share)});
+                      RealItem(measures.line_ink), RealItem(measures.text_row_share), RealItem(measures.long_row_share),
+                      RealItem(measures.dark_share)});
 }
 
 PageMeasures ReadMeasures(CborReader& reader) {
-  reader.Array(6);
+  reader.Array(7);
   PageMeasures measures;
   measures.cap_height_px = reader.Real();
   measures.glyphs = reader.Int();
   measures.long_lines = reader.Int();
   measures.line_ink = reader.Real();
   measures.text_row_share = reader.Real();
+  measures.long_row_share = reader.Real();
   measures.dark_share = reader.Real();
   return measures;
 }

@@ -64,7 +64,7 @@ namespace benchleaf::store {
 
 inline constexpr const char* kSchemaKey = "benchleaf-schema";
 inline constexpr const char* kShardKey = "benchleaf-shard";
-inline constexpr const char* kSchemaVersion = "3";
+inline constexpr const char* kSchemaVersion = "4";
 
 inline constexpr const char* kManualTerm = "Dmanual";
 
