@@ -26,6 +26,12 @@ bool IsPunctuation(const Component& component, double cap) {
          component.ink * 3 >= component.box.width * component.box.height;
 }
 
+// A dash of its own, as a typewriter and a lettering guide make it. Boxes run along the text.
+bool IsDash(const Box& box, int ink, double cap) {
+  return box.height < 0.3 * cap && box.width >= 0.25 * cap && box.width < 1.0 * cap && box.width >= 2 * box.height &&
+         ink * 3 >= box.width * box.height * 2;
+}
+
 // A mark belongs to the row of a letter from its top to a little under its foot.
 bool MarkOnRow(const Box& mark, const Box& letter) {
   return mark.center_y() >= letter.y && mark.center_y() <= letter.bottom() + 0.2 * letter.height;
@@ -127,18 +133,41 @@ std::vector<Part> PartsOverPunctuation(const CleanPage& page, bool standing) {
   return parts;
 }
 
+// Letters and dashes, which would part what they join: a typewriter gives a dash the room of a letter.
 std::vector<Part> Letters(const CleanPage& page, bool standing) {
+  const double cap = page.measures.cap_height_px;
   std::vector<Part> parts;
-  for (Glyph& glyph : FindGlyphs(page.components, page.measures.cap_height_px, standing)) {
+  std::vector<bool> in_letter(page.components.items.size(), false);
+  for (Glyph& glyph : FindGlyphs(page.components, cap, standing)) {
+    for (const std::size_t component : glyph.components) {
+      in_letter[component] = true;
+    }
     parts.push_back({std::move(glyph), false});
   }
+  for (std::size_t i = 0; i < page.components.items.size(); ++i) {
+    const Component& component = page.components.items[i];
+    const Box box = AlongText(component.box, standing);
+    if (!in_letter[i] && IsDash(box, component.ink, cap)) {
+      parts.push_back({{box, {i}}, true});
+    }
+  }
   return parts;
+}
+
+// Takes dashes off a chain's ends, where they are ends of wires.
+void StripDashes(std::vector<Part>& chain) {
+  const auto is_letter = [](const Part& part) { return !part.mark; };
+  chain.erase(std::find_if(chain.rbegin(), chain.rend(), is_letter).base(), chain.end());
+  chain.erase(chain.begin(), std::find_if(chain.begin(), chain.end(), is_letter));
 }
 
 void AppendStrings(const CleanPage& page, bool standing, double gap_caps, bool over_punctuation,
                    std::vector<TextString>& strings) {
   std::vector<Part> parts = over_punctuation ? PartsOverPunctuation(page, standing) : Letters(page, standing);
-  for (const std::vector<Part>& chain : Chains(std::move(parts), gap_caps, page.measures.cap_height_px)) {
+  for (std::vector<Part>& chain : Chains(std::move(parts), gap_caps, page.measures.cap_height_px)) {
+    if (!over_punctuation) {
+      StripDashes(chain);
+    }
     const bool only_marks = std::all_of(chain.begin(), chain.end(), [](const Part& part) { return part.mark; });
     if (!only_marks) {
       strings.push_back(StringOf(page, chain, standing));
