@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <limits>
 
 namespace benchleaf {
 namespace {
@@ -16,10 +17,12 @@ struct MarksInRows {
   std::size_t letters = 0;  // of these
 };
 
-// What stands in rows of `fewest` marks and more. On a dusty drawing, specks and ends of wires make rows, too; of a
-// row's marks a third are letters, even where dots lead from one to the next.
-MarksInRows CountInRows(const CleanPage& page, const JoinGaps& gaps, std::size_t fewest) {
+// What stands in rows of `fewest` marks and more that are no higher than `most_caps` capitals. On a dusty drawing,
+// specks and ends of wires make rows, too; of a row's marks a third are letters, even where dots lead from one to the
+// next.
+MarksInRows CountInRows(const CleanPage& page, const JoinGaps& gaps, std::size_t fewest, double most_caps) {
   constexpr std::size_t kLettersOneOf = 3;
+  const double highest = most_caps * page.measures.cap_height_px;
   MarksInRows found;
   for (const TextString& string : FindStrings(page, gaps)) {
     const std::size_t marks = string.members.size();
@@ -27,7 +30,7 @@ MarksInRows CountInRows(const CleanPage& page, const JoinGaps& gaps, std::size_t
         static_cast<std::size_t>(std::count_if(string.members.begin(), string.members.end(), [&](std::size_t member) {
           return IsGlyphLike(page.components.items[member], page.measures.cap_height_px);
         }));
-    if (marks >= fewest && letters * kLettersOneOf >= marks) {
+    if (marks >= fewest && string.box.height <= highest && letters * kLettersOneOf >= marks) {
       found.marks += marks;
       found.letters += letters;
     }
@@ -51,8 +54,11 @@ void MeasureText(CleanPage& page) {
   page.measures.dark_share =
       std::min(1.0, dark_px / std::max(1.0, 1.0 * page.frame.level_width * page.frame.level_height));
 
-  const MarksInRows phrases = CountInRows(page, kPhraseGaps, 8);
-  const MarksInRows rows = CountInRows(page, kColumnGaps, 12);
+  // Across wide gaps, letters of a drawing tie several rows together.
+  constexpr double kOneRow = 2.2;
+  constexpr double kAnyHeight = std::numeric_limits<double>::infinity();
+  const MarksInRows phrases = CountInRows(page, kPhraseGaps, 8, kAnyHeight);
+  const MarksInRows rows = CountInRows(page, kColumnGaps, 12, kOneRow);
   const auto share = [&](std::size_t marks) {
     return page.measures.glyphs == 0 ? 0 : std::min(1.0, static_cast<double>(marks) / page.measures.glyphs);
   };
