@@ -9,6 +9,7 @@
 #include "clean/page_skew.h"
 #include "clean/pale_lettering.h"
 #include "clean/text_rows.h"
+#include "clean/title_mending.h"
 #include "clean/white_lettering.h"
 
 #include "benchleaf/pixels/lines.h"
@@ -147,6 +148,9 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation, con
     page.components = FindComponents(split.rest);
   }
   if (callouts && RubOutCalloutLines(page.components, cap, split.rest)) {
+    page.components = FindComponents(split.rest);
+  }
+  if (steps.lines && steps.mending && MendTitles(lettering, cap, split.rest)) {
     page.components = FindComponents(split.rest);
   }
   page.measures.cap_height_px = EstimateCapHeight(page.components, cap);

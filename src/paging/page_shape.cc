@@ -100,6 +100,9 @@ KindScores ScoresOfShape(const PageShape& shape, const PageMeasures& measures) {
     Of(scores, PageKind::kPartsLocator) += measures.dark_share > 0.1 ? 1.5 : 0;
     const bool tubes_only = shape.tube_designators * 10 >= shape.designators * 7 && shape.tubes >= 3;
     Of(scores, PageKind::kTubeLayout) += tubes_only ? 3 : 0;
+  } else if (!listed && shape.designators >= 5 && drawing && measures.glyphs > 0 && !StandsInRows(measures)) {
+    // A drawing full of other words.
+    Of(scores, PageKind::kSchematic) += 1;
   }
   // Running text alone tells little: words that name another kind must be able to outweigh it.
   if (!listed && prose > 0.55 && shape.words > 60) {

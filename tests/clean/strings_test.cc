@@ -54,6 +54,32 @@ TEST_F(StringsTest, GivesNarrowLettersTheirRoom) {
   EXPECT_EQ(Longest(false), (Box{100, 100, 50, 24}));
 }
 
+// As wide as a letter, with a letter's air about it: 73000-1 in typewriting.
+TEST_F(StringsTest, ADashJoinsTheLettersBesideIt) {
+  PutLetter(100, 100);
+  PutLetter(124, 100);
+  Put({148, 110, 18, 4});
+  PutLetter(173, 100);
+  EXPECT_EQ(Longest(false), (Box{100, 100, 89, 24}));
+}
+
+TEST_F(StringsTest, LeavesOutADashAtTheEnd) {
+  Put({75, 110, 18, 4});
+  PutLetter(100, 100);
+  PutLetter(124, 100);
+  Put({148, 110, 18, 4});
+  EXPECT_EQ(Longest(false), (Box{100, 100, 40, 24}));
+}
+
+// The plate of a capacitor between two names.
+TEST_F(StringsTest, ALongBarIsNoDash) {
+  PutLetter(100, 100);
+  PutLetter(124, 100);
+  Put({148, 110, 30, 4});
+  PutLetter(184, 100);
+  EXPECT_EQ(Longest(false), (Box{100, 100, 40, 24}));
+}
+
 TEST_F(StringsTest, PutsBrokenLettersTogether) {
   PutLetter(100, 100);
   Put({124, 100, 4, 9});  // a stem in three pieces, none of a letter's size

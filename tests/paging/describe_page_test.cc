@@ -75,6 +75,20 @@ TEST(DescribePage, KnowsALocatorOfOutlinesByTheSideOfTheChassisThatItShows) {
   }
 }
 
+// A circuit round a part of many pins, each with a name: designators are one word in a dozen.
+TEST(DescribePage, KnowsASchematicFullOfNames) {
+  PageReading reading = PageOf(Joined(Repeated("WR   RD   CS   OE   TX+   RX+   NMI-   CK", 12),
+                                      {"R1      C2        R4        C4      R7", "    FRAME    LINE"}),
+                               WordOrigin::kString);
+  EXPECT_EQ(Facts(reading).kind, PageKind::kOther);
+  reading.measures.line_ink = 0.5;
+  reading.measures.glyphs = 400;
+  reading.measures.text_row_share = 0.3;
+  EXPECT_EQ(Facts(reading).kind, PageKind::kSchematic);
+  reading.measures.text_row_share = 0.9;
+  EXPECT_EQ(Facts(reading).kind, PageKind::kOther) << "a table, whatever of";
+}
+
 TEST(DescribePage, KnowsATubeLayout) {
   EXPECT_EQ(Facts(PageOf({"TUBE LAYOUT", "", "V1       V2       V3       V4", "6AU6     6AV6     12AX7    5U4GB", "",
                           "V5       V6", "6SN7GT   6BQ6GTB"},
@@ -88,10 +102,10 @@ TEST(DescribePage, KnowsKindsByTheirWords) {
     const char* title;
     PageKind kind;
   } kCases[] = {
-      {"TABLE OF CONTENTS", PageKind::kContents},      {"ALIGNMENT PROCEDURE", PageKind::kAlignment},
-      {"SPECIFICATIONS", PageKind::kSpecifications},   {"BLOCK DIAGRAM", PageKind::kBlockDiagram},
-      {"TROUBLESHOOTING", PageKind::kTroubleshooting}, {"THEORY OF OPERATION", PageKind::kText},
-      {"FIGURE 3. WAVEFORMS", PageKind::kWaveforms},
+      {"TABLE OF CONTENTS", PageKind::kContents},       {"ALIGNMENT PROCEDURE", PageKind::kAlignment},
+      {"SECTION 4. CALIBRATION", PageKind::kAlignment}, {"SPECIFICATIONS", PageKind::kSpecifications},
+      {"BLOCK DIAGRAM", PageKind::kBlockDiagram},       {"TROUBLESHOOTING", PageKind::kTroubleshooting},
+      {"THEORY OF OPERATION", PageKind::kText},         {"FIGURE 3. WAVEFORMS", PageKind::kWaveforms},
   };
   for (const auto& one : kCases) {
     EXPECT_EQ(Facts(PageOf(Joined({one.title, ""}, kProse))).kind, one.kind) << one.title;
