@@ -72,6 +72,21 @@ bool AnyHasRole(const std::vector<std::string>& words, ListRole role, const Rule
   return std::any_of(words.begin(), words.end(), [&](const std::string& word) { return HasRole(word, role, tables); });
 }
 
+// "ASKMBLY A1 CHASSIS UNIT", "ASSEMBIYA1 CHASSIS UNIT": an underline that touches the letters spoils them, and closes
+// gaps.
+std::optional<std::string> SpoiledHeading(const std::vector<std::string>& words, const Rules::Tables& tables) {
+  constexpr std::size_t kShortest = 6;  // letters of a word that can hardly be another
+  const std::size_t joint = words[0].find_last_not_of("0123456789");
+  if (joint != std::string::npos && joint >= kShortest && joint + 1 < words[0].size() && words[0][joint] == 'A' &&
+      MayHaveRole(words[0].substr(0, joint), ListRole::kUnit, tables)) {
+    return AssemblyDesignator(words[0].substr(joint), tables);
+  }
+  if (words.size() < 2 || !MayHaveRole(words[0], ListRole::kUnit, tables)) {
+    return std::nullopt;
+  }
+  return words[0].size() >= kShortest ? AnnouncedAssembly(words[1], tables) : AssemblyDesignator(words[1], tables);
+}
+
 }  // namespace
 
 std::vector<std::string> WordsOf(const std::vector<Piece>& pieces) {
@@ -108,6 +123,9 @@ std::optional<std::string> AssemblyHeading(const std::vector<std::string>& words
     if (auto unit = AnnouncedUnit(words[0], words[at], tables)) {
       return unit;
     }
+  }
+  if (auto spoiled = SpoiledHeading(words, tables)) {
+    return spoiled;
   }
   if (!AnyHasRole(words, ListRole::kAssembly, tables)) {
     return std::nullopt;

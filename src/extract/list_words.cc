@@ -2,6 +2,8 @@
 
 #include "extract/plain_text.h"
 
+#include "benchleaf/core/edits.h"
+
 #include <algorithm>
 
 namespace benchleaf::extract {
@@ -62,6 +64,14 @@ std::size_t PhraseAt(const std::vector<std::string>& words, std::size_t at, List
 bool HasRole(const std::string& word, ListRole role, const Rules::Tables& tables) {
   const auto& phrases = PhrasesOf(role, tables);
   return std::find(phrases.begin(), phrases.end(), word) != phrases.end();
+}
+
+bool MayHaveRole(const std::string& word, ListRole role, const Rules::Tables& tables) {
+  const auto& phrases = PhrasesOf(role, tables);
+  return std::any_of(phrases.begin(), phrases.end(), [&](const std::string& phrase) {
+    const int most = phrase.size() >= 7 ? 2 : phrase.size() >= 4 ? 1 : 0;
+    return EditsBetween(word, phrase, most) <= most;
+  });
 }
 
 std::string WithSignsForWords(std::string_view plain, const Rules::Tables& tables) {

@@ -22,6 +22,10 @@ std::size_t PhraseAt(const std::vector<std::string>& words, std::size_t at, List
 // Whether a single word has the role.
 bool HasRole(const std::string& word, ListRole role, const Rules::Tables& tables);
 
+// Whether a single word is one of the role, or but for so few letters that a scan may have spoiled them: one of four,
+// two of seven and more.
+bool MayHaveRole(const std::string& word, ListRole role, const Rules::Tables& tables);
+
 // Words for "to" and "and" inside designators turned into '-' and ',': R1THRUR8 is R1-R8.
 std::string WithSignsForWords(std::string_view plain, const Rules::Tables& tables);
 

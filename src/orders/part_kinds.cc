@@ -2,6 +2,7 @@
 
 #include "orders/plain_words.h"
 
+#include "benchleaf/core/edits.h"
 #include "benchleaf/core/table_file.h"
 
 #include <algorithm>
@@ -43,7 +44,7 @@ std::string Joined(const std::vector<std::string>& words) {
 bool HasMisreadOf(const std::vector<std::string>& words, const std::string& known) {
   const int most = known.size() >= 10 ? 2 : known.size() >= 7 ? 1 : 0;
   return std::any_of(words.begin(), words.end(),
-                     [&](const std::string& word) { return orders::EditsBetween(word, known, most) <= most; });
+                     [&](const std::string& word) { return EditsBetween(word, known, most) <= most; });
 }
 
 }  // namespace

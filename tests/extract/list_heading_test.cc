@@ -38,6 +38,10 @@ TEST(AssemblyHeading, KnowsTheWaysOfNamingAnAssembly) {
       {"ASSY NO. A12", "A12"},
       {"ASSEMBLY AL CHASSIS", "A1"},  // a stroke read as L
       {"Az CHASSIS UNIT", "A2"},
+      {"ASKMBLY A1 CHASSIS UNIT", "A1"},  // an underline touches the letters
+      {"ASSEMBIYA1 CHASSIS UNIT", "A1"},
+      {"ASSEMRLY Al CHASSIS UNIT", "A1"},
+      {"UN1T A2 SWEEP GENERATOR", "A2"},
   };
   for (const auto& one : kCases) {
     EXPECT_EQ(AssemblyHeading(Words(one.line), Tables()).value_or("-"), one.assembly) << one.line;
@@ -46,7 +50,7 @@ TEST(AssemblyHeading, KnowsTheWaysOfNamingAnAssembly) {
 
 TEST(AssemblyHeading, IgnoresLinesThatMentionAnAssembly) {
   for (const char* line : {"MOUNTED ON BOARD A4", "USED IN ASSEMBLY A4", "RESISTORS", "POWER SUPPLY", "AS USED",
-                           "C4 CAPACITOR", "BOARD, TERMINAL", ""}) {
+                           "C4 CAPACITOR", "BOARD, TERMINAL", "ALIGN A1 FOR MAXIMUM", "UNIS 2", ""}) {
     EXPECT_FALSE(AssemblyHeading(Words(line), Tables()).has_value()) << line;
   }
 }
