@@ -135,7 +135,9 @@ class Collector {
     for (const Reading& reading : trimmed_) {
       costs_.push_back(MisreadingCost(reading.text, text, tables_));
     }
-    candidates_.push_back({designator, Fit(designator, text), IsSeen(designator, text)});
+    const bool spelled =
+        std::any_of(trimmed_.begin(), trimmed_.end(), [&](const Reading& r) { return r.upper == text; });
+    candidates_.push_back({designator, Fit(designator, text), spelled && IsTold(designator), IsSeen(designator, text)});
   }
 
   bool IsTold(const Designator& designator) const {

@@ -13,6 +13,7 @@ namespace benchleaf::extract {
 struct NameCandidate {
   Designator designator;
   double fit = 0;     // natural logarithm of how well it fits the row's readings and words
+  bool told = false;  // a reading spells it, and the row's words tell its class
   bool seen = false;  // some reading looks like it, or the row's words tell its class, or its cell is empty
 };
 

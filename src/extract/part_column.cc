@@ -99,7 +99,7 @@ std::vector<PartColumn::Match> PartColumn::Matches(const ListRow& row) const {
       for (std::size_t count = most; count > 0; --count) {
         // Only pieces with figures join: "KNOB 12345" is a word and a number.
         const Piece joined = Joined(pieces, from, count);
-        const std::string text = Upper(Trimmed(joined.text));
+        const std::string text = WithNoughts(Upper(Trimmed(joined.text)));
         const bool figures =
             std::all_of(pieces.begin() + static_cast<std::ptrdiff_t>(from),
                         pieces.begin() + static_cast<std::ptrdiff_t>(from + count),

@@ -59,6 +59,15 @@ double SureOfPartNumber(std::string_view text, const Rules::Tables& tables, Part
   return place == PartPlace::kList ? tables.list_numbers_known.Of(text, fresh) : fresh();
 }
 
+std::string WithNoughts(std::string_view text) {
+  std::string number(text);
+  for (std::size_t i = 0; i < number.size(); ++i) {
+    const bool beside = (i > 0 && IsDigit(number[i - 1])) || (i + 1 < number.size() && IsDigit(number[i + 1]));
+    number[i] = number[i] == 'O' && beside ? '0' : number[i];
+  }
+  return number;
+}
+
 std::size_t LeastFigures(std::string_view pattern) {
   constexpr std::string_view kFigures = "[0-9]";
   std::size_t least = 0;

@@ -21,6 +21,10 @@ double SureOfPartNumber(std::string_view text, const Rules::Tables& tables, Part
 // never too many.
 std::size_t LeastFigures(std::string_view pattern);
 
+// A part number with its noughts: a ring beside a figure is none of its letters, which leave out O since it looks like
+// a nought (ASME Y14.100 for drawing and part numbers, from memory; common practice elsewhere).
+std::string WithNoughts(std::string_view text);
+
 // The form of a part number: figures as '9', letters as 'A', everything else as it is (RC20-4 is "AA99-9").
 std::string ShapeOf(std::string_view text);
 

@@ -80,8 +80,9 @@ std::optional<Term> WholeTerm(const std::string& text, const Rules::Tables& tabl
   if (tube && tube->sure >= 0.55) {
     return Term{TermKind::kTube, tube->type, tube->sure};
   }
-  if (const double sure = SureOfPartNumber(upper, tables, around.parts); sure > 0) {
-    return Term{TermKind::kPartNumber, upper, sure};
+  const std::string number = WithNoughts(upper);
+  if (const double sure = SureOfPartNumber(number, tables, around.parts); sure > 0) {
+    return Term{TermKind::kPartNumber, number, sure};
   }
   if (const auto repaired = SemiconductorLookingLike(text, tables)) {
     return Term{TermKind::kSemiconductor, repaired->type, repaired->sure};

@@ -54,6 +54,14 @@ TEST(FittedToShape, PutsRightWhatOthersOfTheColumnShow) {
   }
 }
 
+TEST(WithNoughts, TakesNoRingBesideAFigureForALetter) {
+  EXPECT_EQ(WithNoughts("2OA0522"), "20A0522");
+  EXPECT_EQ(WithNoughts("KMO1-744"), "KM01-744");
+  EXPECT_EQ(WithNoughts("1OO2"), "1002");
+  EXPECT_EQ(WithNoughts("CO-1234"), "CO-1234");
+  EXPECT_EQ(WithNoughts(""), "");
+}
+
 TEST(ShapeOf, KeepsSigns) { EXPECT_EQ(ShapeOf("RC20-4/b"), "AA99-9/A"); }
 
 TEST(LeastFigures, AreNeverTooMany) {

@@ -86,6 +86,25 @@ TEST(NameRows, TakesTheClassFromTheWordsOfTheRow) {
   EXPECT_EQ(named("Resistor,"), "R12");
 }
 
+// The only lamp of a list: no other row has its class, but its words tell it.
+TEST(NameRows, BelievesABadlyReadNameOfTheClassThatItsWordsTell) {
+  const auto named = [](const std::string& word) {
+    std::vector<ListRow> rows(3);
+    rows[0].designators = *ExpandDesignators("F1", Tables(), RangeStyle::kList);
+    rows[1].readings = {{"I1", 0.18}, {"Ii", 0.07}, {"J1", 0.04}, {"11", 0.03}};
+    rows[1].designator_text = "I1";
+    rows[1].designators = *ExpandDesignators("I1", Tables(), RangeStyle::kList);
+    rows[1].designator_confidence = 0.18;
+    Piece piece;
+    piece.text = word;
+    rows[1].lines = {{piece}};
+    rows[2].designators = *ExpandDesignators("L1", Tables(), RangeStyle::kList);
+    NameRows(rows, Tables());
+    return rows[1].designators.empty() ? std::string() : rows[1].designators.front().Text();
+  };
+  EXPECT_EQ(named("LAMP,"), "I1");
+}
+
 TEST(NameRows, RanksWhatTheReadersSaw) {
   std::vector<ListRow> rows(3);
   rows[0].designators = *ExpandDesignators("C4", Tables(), RangeStyle::kList);
