@@ -31,7 +31,7 @@ constexpr const char* kUsage =
     "bench_links [OPTION VALUE]...\n"
     "Recall, precision and F1 of links from rows of parts lists to places on schematics and parts locators, with the\n"
     "list as it is printed (true) and as it is read (read); then, by reason, how many of the links are right.\n"
-    "  --half dev|held-out               which manuals; held-out ones are for final figures only (default dev)\n"
+    "  --half dev|practice|held-out      which manuals; held-out ones are for final figures only (default dev)\n"
     "  --keep DIR                        keep the pages' readings there, and use those that are kept; may be the\n"
     "                                    folder of bench_manuals\n"
     "  --words printed                   do not read: take all words as they were printed, so that only rules can err\n"
@@ -48,8 +48,10 @@ struct Options {
 Options Parse(const std::vector<std::string>& arguments) {
   Options options;
   TakeAll(arguments, [&](std::string_view name, const std::string& value) {
-    if (name == "--half" && (value == "dev" || value == "held-out")) {
-      options.half = value == "dev" ? ManualHalf::kDevelopment : ManualHalf::kHeldOut;
+    if (name == "--half" && (value == "dev" || value == "practice" || value == "held-out")) {
+      options.half = value == "dev"        ? ManualHalf::kDevelopment
+                     : value == "practice" ? ManualHalf::kPractice
+                                           : ManualHalf::kHeldOut;
     } else if (name == "--keep") {
       options.keep = value;
     } else if (name == "--told") {

@@ -27,6 +27,12 @@ using scanmaker::Part;
 using scanmaker::PartClass;
 using scanmaker::PartNumbers;
 
+template <class T>
+std::vector<T> OfHalf(ManualHalf half, const std::vector<T>& development, const std::vector<T>& held_out,
+                      const std::vector<T>& practice) {
+  return half == ManualHalf::kDevelopment ? development : half == ManualHalf::kHeldOut ? held_out : practice;
+}
+
 struct Invented {
   std::uint64_t seed;
   int stages;
@@ -35,7 +41,7 @@ struct Invented {
   ListLayout layout;
 };
 
-const std::vector<Invented>& InventedOf(ManualHalf half) {
+std::vector<Invented> InventedOf(ManualHalf half) {
   static const std::vector<Invented> kDevelopment = {
       {401, 12, Lettering::kSimplex, Lettering::kTypewriter, {ListForm::kColumns, 1, Grouping::kNone}},
       {402, 16, Lettering::kHand, Lettering::kBook, {ListForm::kLeaders, 1, Grouping::kDashes}},
@@ -48,7 +54,7 @@ const std::vector<Invented>& InventedOf(ManualHalf half) {
       {453, 16, Lettering::kSimplex, Lettering::kTypewriter, {ListForm::kLeaders, 1, Grouping::kNone}},
       {454, 12, Lettering::kDrafting, Lettering::kTypewriter, {ListForm::kDesignatorLast, 1, Grouping::kThrough}},
   };
-  return half == ManualHalf::kDevelopment ? kDevelopment : kHeldOut;
+  return OfHalf(half, kDevelopment, kHeldOut, {});
 }
 
 // The parts of a set without assemblies.
@@ -87,7 +93,22 @@ struct Assembled {
   bool titled = true;  // the drawings' titles name their assemblies
 };
 
-const std::vector<Assembled>& AssembledOf(ManualHalf half) {
+// Eight manuals each in the layouts of the held-out ones: of three, one whose list is badly read is a third.
+std::vector<Assembled> PracticeAssembled() {
+  std::vector<Assembled> manuals;
+  for (std::uint64_t seed = 821; seed < 829; ++seed) {
+    manuals.push_back({{seed, 5, Lettering::kHand, Lettering::kBook, {ListForm::kLeaders, 1, Grouping::kNone}}, 2});
+    manuals.push_back(
+        {{seed + 20, 4, Lettering::kSimplex, Lettering::kTypewriter, {.form = ListForm::kRuled, .units = true}}, 3});
+    manuals.push_back(
+        {{seed + 40, 6, Lettering::kSimplex, Lettering::kTypewriter, {ListForm::kColumns, 1, Grouping::kDashes}},
+         2,
+         false});
+  }
+  return manuals;
+}
+
+std::vector<Assembled> AssembledOf(ManualHalf half) {
   static const std::vector<Assembled> kDevelopment = {
       {{421, 5, Lettering::kSimplex, Lettering::kTypewriter, {ListForm::kColumns, 1, Grouping::kDashes}}, 2},
       {{422,
@@ -103,7 +124,7 @@ const std::vector<Assembled>& AssembledOf(ManualHalf half) {
       {{472, 4, Lettering::kDuplex, Lettering::kTypewriter, {.form = ListForm::kRuled, .units = true}}, 3},
       {{473, 6, Lettering::kSimplex, Lettering::kTypewriter, {ListForm::kColumns, 1, Grouping::kDashes}}, 2, false},
   };
-  return half == ManualHalf::kDevelopment ? kDevelopment : kHeldOut;
+  return OfHalf(half, kDevelopment, kHeldOut, PracticeAssembled());
 }
 
 MadeManual Make(const Assembled& one) {
@@ -137,7 +158,7 @@ struct Itemized {
   Callouts callouts;
 };
 
-const std::vector<Itemized>& ItemizedOf(ManualHalf half) {
+std::vector<Itemized> ItemizedOf(ManualHalf half) {
   static const std::vector<Itemized> kDevelopment = {
       {{431, 5, Lettering::kSimplex, Lettering::kTypewriter, {.form = ListForm::kItems, .quantity = true}},
        Callouts::kPlain},
@@ -155,7 +176,7 @@ const std::vector<Itemized>& ItemizedOf(ManualHalf half) {
       {{484, 8, Lettering::kSimplex, Lettering::kTypewriter, {.form = ListForm::kItems, .quantity = true}},
        Callouts::kRings},
   };
-  return half == ManualHalf::kDevelopment ? kDevelopment : kHeldOut;
+  return OfHalf(half, kDevelopment, kHeldOut, {});
 }
 
 MadeManual Make(const Itemized& one) {
@@ -247,7 +268,9 @@ std::vector<MadeManual> ItemManuals(ManualHalf half) {
 }
 
 std::vector<MadeManual> OutsideManuals(ManualHalf half) {
-  const outside::Half wanted = half == ManualHalf::kDevelopment ? outside::Half::kDevelopment : outside::Half::kHeldOut;
+  const outside::Half wanted = half == ManualHalf::kDevelopment ? outside::Half::kDevelopment
+                               : half == ManualHalf::kHeldOut   ? outside::Half::kHeldOut
+                                                                : outside::Half::kPractice;
   std::vector<MadeManual> manuals;
   for (const outside::OutsidePage& sheet : outside::OutsidePages()) {
     if (sheet.half != wanted) {

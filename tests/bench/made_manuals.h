@@ -21,7 +21,8 @@ struct MadeManual {
   std::vector<std::string> assemblies = {};
 };
 
-enum class ManualHalf { kDevelopment, kHeldOut };
+// Practice manuals may be looked at, but set nothing alone: assembled ones, and outside sheets.
+enum class ManualHalf { kDevelopment, kHeldOut, kPractice };
 
 // Circuits of tube sets, drawn on a sheet, listed, and shown on a locator. The seeds of the held-out half count in no
 // setting.
