@@ -36,8 +36,9 @@ std::string WithoutSection(const std::string& own) {
   return section ? own.substr(0, own.size() - 1) : std::string();
 }
 
+// Pages of which too little can be read to tell their kind are drawings more often than not.
 bool ShowsParts(PageKind kind, const std::string& own) {
-  return kind == PageKind::kSchematic || kind == PageKind::kPartsLocator ||
+  return kind == PageKind::kSchematic || kind == PageKind::kPartsLocator || kind == PageKind::kOther ||
          (kind == PageKind::kTubeLayout && Letters(own) == "V");
 }
 
@@ -60,7 +61,7 @@ class Linker {
  public:
   explicit Linker(const std::vector<LinkPage>& pages) : pages_(pages) {
     for (const LinkPage& page : pages_) {
-      beside_.push_back(page.kind == PageKind::kSchematic
+      beside_.push_back(page.kind == PageKind::kSchematic || page.kind == PageKind::kOther
                             ? linking::ValuesBeside(page.sightings)
                             : std::vector<std::vector<std::size_t>>(page.sightings.size()));
       for (const Entry& entry : page.entries) {

@@ -56,6 +56,7 @@ TEST(LinkManual, LooksOnlyAtPagesThatShowParts) {
   const std::vector<Sighting> seen = {Seen("C1", 0.1, 0.1), Seen("V1", 0.3, 0.3)};
   const auto links = [&](PageKind kind) { return Told({{kind, seen, {}}, List({Listed("C1"), Listed("V1")})}); };
   EXPECT_EQ(links(PageKind::kPartsLocator).size(), 2U);
+  EXPECT_EQ(links(PageKind::kOther).size(), 2U) << "a drawing that is too badly read to be told";
   EXPECT_EQ(links(PageKind::kTubeLayout), (Strings{"1/1 > 0/1 only candidate"})) << "a tube layout shows tubes";
   for (const PageKind kind : {PageKind::kText, PageKind::kPartsList, PageKind::kBlockDiagram, PageKind::kAlignment}) {
     EXPECT_TRUE(links(kind).empty()) << Name(kind);
