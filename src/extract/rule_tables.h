@@ -34,7 +34,7 @@ class LookAlikes {
  public:
   void Set(const std::string& character, const LookAlike& alike) {
     if (IsByte(character)) {
-      bytes_.at(static_cast<std::size_t>(character.front())) = alike;
+      bytes_.at(static_cast<unsigned char>(character.front())) = alike;
     } else {
       others_[character] = alike;
     }
@@ -43,7 +43,7 @@ class LookAlikes {
   // All zero for a character of which the tables say nothing.
   LookAlike Of(std::string_view character) const {
     if (IsByte(character)) {
-      return bytes_[static_cast<std::size_t>(character.front())];
+      return bytes_[static_cast<unsigned char>(character.front())];
     }
     const auto found = others_.find(std::string(character));
     return found == others_.end() ? LookAlike{} : found->second;

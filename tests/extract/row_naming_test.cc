@@ -68,41 +68,31 @@ TEST(NameRows, DoesNotCrossAssemblies) {
   EXPECT_TRUE(rows[1].designators.empty());
 }
 
+// What a row is named that was read as `readings`, the surest first, and whose description begins with `word`, between
+// rows of two sure names.
+std::string NamedBetween(const std::string& above, const std::vector<Alternative>& readings, const std::string& word,
+                         const std::string& below) {
+  std::vector<ListRow> rows(3);
+  rows[0].designators = *ExpandDesignators(above, Tables(), RangeStyle::kList);
+  rows[1].readings = readings;
+  rows[1].designator_text = readings.front().text;
+  rows[1].designators = *ExpandDesignators(readings.front().text, Tables(), RangeStyle::kList);
+  rows[1].designator_confidence = readings.front().confidence;
+  Piece piece;
+  piece.text = word;
+  rows[1].lines = {{piece}};
+  rows[2].designators = *ExpandDesignators(below, Tables(), RangeStyle::kList);
+  NameRows(rows, Tables());
+  return rows[1].designators.empty() ? std::string() : rows[1].designators.front().Text();
+}
+
 TEST(NameRows, TakesTheClassFromTheWordsOfTheRow) {
-  const auto named = [](const std::string& word) {
-    std::vector<ListRow> rows(3);
-    rows[0].designators = *ExpandDesignators("R11", Tables(), RangeStyle::kList);
-    rows[1].readings = {{"K12", 0.6}};
-    rows[1].designator_text = "K12";
-    rows[1].designators = *ExpandDesignators("K12", Tables(), RangeStyle::kList);
-    rows[1].designator_confidence = 0.6;
-    Piece piece;
-    piece.text = word;
-    rows[1].lines = {{piece}};
-    rows[2].designators = *ExpandDesignators("R13", Tables(), RangeStyle::kList);
-    NameRows(rows, Tables());
-    return rows[1].designators.empty() ? std::string() : rows[1].designators.front().Text();
-  };
-  EXPECT_EQ(named("Resistor,"), "R12");
+  EXPECT_EQ(NamedBetween("R11", {{"K12", 0.6}}, "Resistor,", "R13"), "R12");
 }
 
 // The only lamp of a list: no other row has its class, but its words tell it.
 TEST(NameRows, BelievesABadlyReadNameOfTheClassThatItsWordsTell) {
-  const auto named = [](const std::string& word) {
-    std::vector<ListRow> rows(3);
-    rows[0].designators = *ExpandDesignators("F1", Tables(), RangeStyle::kList);
-    rows[1].readings = {{"I1", 0.18}, {"Ii", 0.07}, {"J1", 0.04}, {"11", 0.03}};
-    rows[1].designator_text = "I1";
-    rows[1].designators = *ExpandDesignators("I1", Tables(), RangeStyle::kList);
-    rows[1].designator_confidence = 0.18;
-    Piece piece;
-    piece.text = word;
-    rows[1].lines = {{piece}};
-    rows[2].designators = *ExpandDesignators("L1", Tables(), RangeStyle::kList);
-    NameRows(rows, Tables());
-    return rows[1].designators.empty() ? std::string() : rows[1].designators.front().Text();
-  };
-  EXPECT_EQ(named("LAMP,"), "I1");
+  EXPECT_EQ(NamedBetween("F1", {{"I1", 0.18}, {"Ii", 0.07}, {"J1", 0.04}, {"11", 0.03}}, "LAMP,", "L1"), "I1");
 }
 
 TEST(NameRows, RanksWhatTheReadersSaw) {
