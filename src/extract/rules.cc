@@ -314,6 +314,7 @@ Result<std::shared_ptr<const Rules>> LoadRules(const std::filesystem::path& conf
 
 std::vector<std::string> RuleTableNames() {
   std::vector<std::string> names;
+  names.reserve(std::size(kReaders));
   for (const TableReader& reader : kReaders) {
     names.emplace_back(reader.name);
   }
