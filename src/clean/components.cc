@@ -76,6 +76,13 @@ Components FindComponents(const InkImage& ink) {
   return found;
 }
 
+void Paint(const Components& components, const Component& component, InkImage& ink) {
+  for (std::size_t i = 0; i < component.run_count; ++i) {
+    const Run& run = components.runs[component.first_run + i];
+    ink.row(run.y).Ink(run.begin, run.end);
+  }
+}
+
 std::vector<Hole> FindHoles(const Components& components, std::size_t which) {
   const Component& component = components.items[which];
   InkImage ground(component.box.width + 2, component.box.height + 2);

@@ -46,10 +46,7 @@ void AddPaleLetters(const GreyImage& level, const InkImage& ink, double cap_px, 
     return;
   }
   for (const Component* letter : letters) {
-    for (std::size_t i = 0; i < letter->run_count; ++i) {
-      const Run& run = components.runs[letter->first_run + i];
-      rest.row(run.y).Ink(run.begin, run.end);
-    }
+    Paint(components, *letter, rest);
   }
 }
 

@@ -49,16 +49,15 @@ bool MendTitles(const InkImage& ink, double cap_px, InkImage& rest) {
   }
   bool mended = false;
   for (const Component* letter : letters) {
+    if (!IsCut(components, *letter, rest)) {
+      continue;
+    }
     const auto others = std::count_if(letters.begin(), letters.end(), [letter](const Component* other) {
       return other != letter && StandBesideEachOther(letter->box, other->box);
     });
-    if (others < kFewestOthers || !IsCut(components, *letter, rest)) {
-      continue;
-    }
-    mended = true;
-    for (std::size_t i = 0; i < letter->run_count; ++i) {
-      const Run& run = components.runs[letter->first_run + i];
-      rest.row(run.y).Ink(run.begin, run.end);
+    if (others >= kFewestOthers) {
+      mended = true;
+      Paint(components, *letter, rest);
     }
   }
   return mended;

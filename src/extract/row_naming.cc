@@ -21,8 +21,8 @@ constexpr double kSureForm = 0.5;     // that a text of this form is a designato
 constexpr double kNoName = 0.004;     // how often a row with something in its cell has no name
 constexpr double kNoNameBlank = 0.5;  // and one with nothing there
 constexpr double kLeastDoubt = 0.01;  // of a reading that spells a designator
-constexpr double kNoNameThough =
-    0.03;                             // times as often when its words tell the class of what a reading spells: I1 LAMP
+constexpr double kNamelessTold =
+    0.03;                             // times as often where its words tell the class of what a reading spells: I1 LAMP
 constexpr double kPastNoName = -2;    // a step to or from such a row
 constexpr double kTaken = 3;          // less likely when another row surely has it
 constexpr double kLeastLikely = 0.3;  // a name less likely than that is none
@@ -141,18 +141,19 @@ class Naming {
       const std::size_t others = taken == taken_.end() ? 0 : taken->second - (own ? 1U : 0U);
       fits.push_back(candidate.fit - (others > 0 ? kTaken : 0));
     }
-    const bool told = std::any_of(candidates.begin(), candidates.end(), [](const auto& one) { return one.told; });
-    fits.push_back(std::log(HowOftenNameless(at) * (told ? kNoNameThough : 1)));
+    fits.push_back(std::log(HowOftenNameless(at, candidates)));
     candidates_.push_back(std::move(candidates));
     return fits;
   }
 
-  double HowOftenNameless(std::size_t at) const {
+  double HowOftenNameless(std::size_t at, const std::vector<NameCandidate>& candidates) const {
     const ListRow& row = rows_[places_[at]];
     if (row.readings.empty() && row.designator_text.empty()) {
       return kNoNameBlank;
     }
-    return sure_[at] ? kNoName * std::max(kLeastDoubt, 1 - row.designator_confidence) : kNoName;
+    const bool told = std::any_of(candidates.begin(), candidates.end(), [](const auto& one) { return one.told; });
+    return kNoName * (told ? kNamelessTold : 1) *
+           (sure_[at] ? std::max(kLeastDoubt, 1 - row.designator_confidence) : 1);
   }
 
   // Whether the sure rows right above and below leave one number between them.

@@ -36,10 +36,8 @@ std::string WithoutSection(const std::string& own) {
   return section ? own.substr(0, own.size() - 1) : std::string();
 }
 
-// Pages of which too little can be read to tell their kind are drawings more often than not.
 bool ShowsParts(PageKind kind, const std::string& own) {
-  return kind == PageKind::kSchematic || kind == PageKind::kPartsLocator || kind == PageKind::kOther ||
-         (kind == PageKind::kTubeLayout && Letters(own) == "V");
+  return MayShowParts(kind) || (kind == PageKind::kTubeLayout && Letters(own) == "V");
 }
 
 // Where a designator is seen.

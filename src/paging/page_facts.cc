@@ -37,4 +37,8 @@ std::optional<PageKind> PageKindNamed(std::string_view name) {
   return found->first;
 }
 
+bool MayShowParts(PageKind kind) {
+  return kind == PageKind::kSchematic || kind == PageKind::kPartsLocator || kind == PageKind::kOther;
+}
+
 }  // namespace benchleaf

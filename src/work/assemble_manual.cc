@@ -61,11 +61,6 @@ void RankDrawings(std::vector<PageRecord>& pages, const Rules& rules) {
   }
 }
 
-// What shows the parts of a list by items. Waveforms and voltages are numbered, too.
-bool MayCallOutItems(PageKind kind) {
-  return kind == PageKind::kSchematic || kind == PageKind::kPartsLocator || kind == PageKind::kOther;
-}
-
 void AddCallouts(std::vector<PageRecord>& pages, const Rules& rules) {
   std::vector<const std::vector<Entry>*> entries;
   entries.reserve(pages.size());
@@ -74,7 +69,8 @@ void AddCallouts(std::vector<PageRecord>& pages, const Rules& rules) {
   }
   const std::vector<ItemList> lists = ItemListsOf(entries);
   for (PageRecord& page : pages) {
-    if (lists.empty() || !MayCallOutItems(page.facts.kind)) {
+    // Waveforms and voltages are numbered, too, and call out no items.
+    if (lists.empty() || !MayShowParts(page.facts.kind)) {
       continue;
     }
     for (Sighting& callout : ItemCallouts(page.reading, page.facts.printed_number, page.sightings, lists, rules)) {

@@ -32,6 +32,9 @@ struct Components {
 
 Components FindComponents(const InkImage& ink);
 
+// Inks what is one component's, at its place.
+void Paint(const Components& components, const Component& component, InkImage& ink);
+
 // Ground that a component closes in.
 struct Hole {
   Box box;

@@ -30,6 +30,10 @@ enum class PageKind {
 std::string_view Name(PageKind kind);
 std::optional<PageKind> PageKindNamed(std::string_view name);
 
+// Whether a page of this kind may show parts at their places: schematics and locators, and pages of which too little
+// can be read to tell their kind, which are drawings more often than not.
+bool MayShowParts(PageKind kind);
+
 struct PageFacts {
   PageKind kind = PageKind::kOther;
   double kind_confidence = 0;       // 0 to 1
