@@ -16,17 +16,16 @@
 namespace benchleaf::extract {
 namespace {
 
-constexpr double kSurelyRead = 0.5;   // confidence
-constexpr double kSureForm = 0.5;     // that a text of this form is a designator
-constexpr double kNoName = 0.004;     // how often a row with something in its cell has no name
-constexpr double kNoNameBlank = 0.5;  // and one with nothing there
-constexpr double kLeastDoubt = 0.01;  // of a reading that spells a designator
-constexpr double kNamelessTold =
-    0.03;                             // times as often where its words tell the class of what a reading spells: I1 LAMP
-constexpr double kPastNoName = -2;    // a step to or from such a row
-constexpr double kTaken = 3;          // less likely when another row surely has it
-constexpr double kLeastLikely = 0.3;  // a name less likely than that is none
-constexpr double kSureReading = 0.9;  // confidence of one that gives way only to a name likelier than kAgainstSure
+constexpr double kSurelyRead = 0.5;     // confidence
+constexpr double kSureForm = 0.5;       // that a text of this form is a designator
+constexpr double kNoName = 0.004;       // how often a row with something in its cell has no name
+constexpr double kNoNameBlank = 0.5;    // and one with nothing there
+constexpr double kLeastDoubt = 0.01;    // of a reading that spells a designator
+constexpr double kNamelessTold = 0.03;  // times as often, where its words tell the class of what is read: I1 LAMP
+constexpr double kPastNoName = -2;      // a step to or from such a row
+constexpr double kTaken = 3;            // less likely when another row surely has it
+constexpr double kLeastLikely = 0.3;    // a name less likely than that is none
+constexpr double kSureReading = 0.9;    // confidence of one that gives way only to a name likelier than kAgainstSure
 constexpr double kAgainstSure = 0.9;
 constexpr double kUnlikelyRead = 0.5;  // how sure a name is that was surely read and is unlikely among the others
 
