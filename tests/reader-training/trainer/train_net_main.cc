@@ -31,9 +31,10 @@ namespace {
 namespace nn = torch::nn;
 
 constexpr const char* kUsage =
-    "train-net OUT CROPS THREADS JUDGE.crops... -- TRAIN.crops...\n"
-    "Learns from CROPS crops, each spoilt anew, and writes the net OUT. Prints the share of each judge's texts that\n"
-    "are read wholly right now and then, and at the end.\n";
+    "train-net OUT CROPS THREADS FROM JUDGE.crops... -- TRAIN.crops...\n"
+    "Learns from CROPS crops, each spoilt anew, and writes the net OUT. Goes on from the net FROM, or from nothing "
+    "when\n"
+    "that is `-`. Prints the share of each judge's texts that are read wholly right now and then, and at the end.\n";
 
 // The shape of the net: convolution, batch normalization, rectifier, pooling. Columns become a quarter, rows one.
 std::vector<NetLayer> Shape(std::size_t characters) {
@@ -80,23 +81,30 @@ class LearnerImpl : public nn::Module {
 
   // Batch x 1 x rows x columns to steps x batch x (characters and the blank), logarithms of chances.
   torch::Tensor forward(torch::Tensor x) {
-    for (std::size_t i = 0; i < shape_.size(); ++i) {
-      torch::Tensor y = convolutions_[i]->forward(x);
-      if (norms_[i]) {
-        y = norms_[i]->forward(y);
-      }
-      if (shape_[i].residual) {
-        y = y + x;
-      }
-      if (shape_[i].rectified) {
-        y = torch::relu(y);
-      }
-      if (shape_[i].pool_rows > 1 || shape_[i].pool_columns > 1) {
-        y = torch::max_pool2d(y, {static_cast<long>(shape_[i].pool_rows), static_cast<long>(shape_[i].pool_columns)});
-      }
-      x = y;
-    }
+    for (std::size_t i = 0; i < shape_.size(); ++i) x = After(i, x);
     return x.squeeze(2).permute({2, 0, 1}).log_softmax(2);
+  }
+
+  // Takes up a net that Folded() gave. What was folded is opened again so that the normalization of `sample`, strips as
+  // in forward(), changes nothing: each layer's gain and shift are its own output's spread and mean.
+  void Unfold(const std::vector<NetLayer>& layers, torch::Tensor x) {
+    const torch::NoGradGuard no_gradient;
+    for (std::size_t i = 0; i < layers.size(); ++i) {
+      convolutions_[i]->weight.copy_(torch::tensor(layers[i].weights).view_as(convolutions_[i]->weight));
+      const torch::Tensor bias = torch::tensor(layers[i].bias);
+      if (norms_[i]) {
+        const torch::Tensor out = convolutions_[i]->forward(x);
+        const torch::Tensor mean = out.mean({0, 2, 3});
+        const torch::Tensor variance = out.var({0, 2, 3}, false);
+        norms_[i]->running_mean.copy_(mean);
+        norms_[i]->running_var.copy_(variance);
+        norms_[i]->weight.copy_((variance + norms_[i]->options.eps()).sqrt());
+        norms_[i]->bias.copy_(bias + mean);
+      } else {
+        convolutions_[i]->bias.copy_(bias);
+      }
+      x = After(i, x);
+    }
   }
 
   // With the normalization folded into weights and biases.
@@ -121,25 +129,50 @@ class LearnerImpl : public nn::Module {
   }
 
  private:
+  torch::Tensor After(std::size_t i, const torch::Tensor& x) {
+    torch::Tensor y = convolutions_[i]->forward(x);
+    if (norms_[i]) {
+      y = norms_[i]->forward(y);
+    }
+    if (shape_[i].residual) {
+      y = y + x;
+    }
+    if (shape_[i].rectified) {
+      y = torch::relu(y);
+    }
+    if (shape_[i].pool_rows > 1 || shape_[i].pool_columns > 1) {
+      y = torch::max_pool2d(y, {static_cast<long>(shape_[i].pool_rows), static_cast<long>(shape_[i].pool_columns)});
+    }
+    return y;
+  }
+
   std::vector<NetLayer> shape_;
   std::vector<nn::Conv2d> convolutions_;
   std::vector<nn::BatchNorm2d> norms_;
 };
 TORCH_MODULE(Learner);
 
+// Every one once, in order.
+std::vector<std::string> CharactersOf(const std::vector<Crop>& crops) {
+  std::set<std::string> all;
+  for (const Crop& crop : crops) {
+    for (const std::string_view character : Characters(crop.text)) all.emplace(character);
+  }
+  return {all.begin(), all.end()};
+}
+
 // Characters by number; 0 is the blank.
 class Alphabet {
  public:
-  explicit Alphabet(const std::vector<Crop>& crops) {
-    std::set<std::string> all;
-    for (const Crop& crop : crops) {
-      for (const std::string_view character : Characters(crop.text)) all.emplace(character);
-    }
-    characters_.assign(all.begin(), all.end());
+  explicit Alphabet(std::vector<std::string> characters) : characters_(std::move(characters)) {
     for (std::size_t i = 0; i < characters_.size(); ++i) numbers_[characters_[i]] = static_cast<long>(i) + 1;
   }
 
   const std::vector<std::string>& characters() const { return characters_; }
+  bool Spells(const std::string& text) const {
+    const std::vector<long> numbers = Numbers(text);
+    return std::find(numbers.begin(), numbers.end(), -1) == numbers.end();
+  }
   std::vector<long> Numbers(const std::string& text) const {
     std::vector<long> numbers;
     for (const std::string_view character : Characters(text)) {
@@ -237,44 +270,65 @@ class Batches {
   std::vector<std::vector<const Crop*>> batches_;
 };
 
-double RateAt(double done) {
-  constexpr double kHighest = 0.002;
+double RateAt(double done, double highest) {
   constexpr double kWarm = 0.02;
-  return done < kWarm ? kHighest * (done + 0.001) / kWarm
-                      : kHighest * 0.5 * (1.002 + std::cos(std::numbers::pi * std::min(1.0, done)));
+  return done < kWarm ? highest * (done + 0.001) / kWarm
+                      : highest * 0.5 * (1.002 + std::cos(std::numbers::pi * std::min(1.0, done)));
 }
 
-void Train(const std::string& out, long crops_to_learn, const std::vector<std::string>& judge_files,
-           const std::vector<Crop>& crops) {
-  const Alphabet alphabet(crops);
+std::vector<Strip> AllSpoilt(const std::vector<const Crop*>& batch, std::mt19937_64& random) {
+  std::vector<Strip> strips;
+  for (const Crop* crop : batch) strips.push_back(Spoilt(*crop, random));
+  return strips;
+}
+
+// The net to go on from, without layers when there is none. Throws std::invalid_argument when it cannot be loaded.
+Net NetBefore(const std::string& file) {
+  if (file == "-") {
+    return {};
+  }
+  Result<Net> net = LoadNet(file);
+  if (!net) {
+    throw std::invalid_argument(net.error().message);
+  }
+  return std::move(*net);
+}
+
+void Train(const std::string& out, long crops_to_learn, const Net& before, const std::vector<std::string>& judge_files,
+           std::vector<Crop> crops) {
+  const Alphabet alphabet(before.layers.empty() ? CharactersOf(crops) : before.characters);
+  std::erase_if(crops, [&](const Crop& crop) { return !alphabet.Spells(crop.text); });
   std::vector<std::vector<Crop>> judges;
   for (const std::string& file : judge_files) judges.push_back(LoadCrops(file));
   std::printf("%zu crops, %zu characters\n", crops.size(), alphabet.characters().size());
   torch::manual_seed(1);
   std::mt19937_64 random(1);
   Learner net(Shape(alphabet.characters().size()));
+  Batches batches(crops, random);
+  if (!before.layers.empty()) {
+    net->Unfold(before.layers, BatchOf(AllSpoilt(batches.Next(), random)));
+  }
+  const double highest_rate = before.layers.empty() ? 0.002 : 0.001;
   torch::optim::AdamW optimizer(net->parameters(), torch::optim::AdamWOptions(1e-3).weight_decay(1e-3));
   nn::CTCLoss ctc(nn::CTCLossOptions().zero_infinity(true));
-  Batches batches(crops, random);
   constexpr long kTold = 120'000;
   long told = 0;
   double loss_sum = 0;
   long steps = 0;
   for (long learnt = 0; learnt < crops_to_learn;) {
     const std::vector<const Crop*> batch = batches.Next();
-    std::vector<Strip> strips;
+    const std::vector<Strip> strips = AllSpoilt(batch, random);
     std::vector<long> targets;
     std::vector<long> target_lengths;
     std::vector<long> step_counts;
     for (const Crop* crop : batch) {
-      strips.push_back(Spoilt(*crop, random));
       const std::vector<long> numbers = alphabet.Numbers(crop->text);
       targets.insert(targets.end(), numbers.begin(), numbers.end());
       target_lengths.push_back(static_cast<long>(numbers.size()));
-      step_counts.push_back(std::max(1, strips.back().width / kStepPx));
     }
+    for (const Strip& strip : strips) step_counts.push_back(std::max(1, strip.width / kStepPx));
     for (torch::optim::OptimizerParamGroup& group : optimizer.param_groups()) {
-      group.options().set_lr(RateAt(static_cast<double>(learnt) / static_cast<double>(crops_to_learn)));
+      group.options().set_lr(RateAt(static_cast<double>(learnt) / static_cast<double>(crops_to_learn), highest_rate));
     }
     optimizer.zero_grad();
     torch::Tensor loss = ctc(net->forward(BatchOf(strips)), torch::tensor(targets), torch::tensor(step_counts),
@@ -300,7 +354,7 @@ void Train(const std::string& out, long crops_to_learn, const std::vector<std::s
 
 void Run(const std::vector<std::string>& arguments) {
   const auto split = std::find(arguments.begin(), arguments.end(), "--");
-  if (arguments.size() < 5 || split == arguments.end() || split - arguments.begin() < 3 ||
+  if (arguments.size() < 6 || split == arguments.end() || split - arguments.begin() < 4 ||
       split + 1 == arguments.end()) {
     throw std::invalid_argument("too few arguments");
   }
@@ -310,7 +364,8 @@ void Run(const std::vector<std::string>& arguments) {
     std::vector<Crop> more = LoadCrops(*file);
     std::move(more.begin(), more.end(), std::back_inserter(crops));
   }
-  Train(arguments[0], std::stol(arguments[1]), {arguments.begin() + 3, split}, crops);
+  Train(arguments[0], std::stol(arguments[1]), NetBefore(arguments[3]), {arguments.begin() + 4, split},
+        std::move(crops));
 }
 
 }  // namespace
