@@ -1,3 +1,4 @@
+#include "extract/dashed_designators.h"
 #include "extract/list_page.h"
 #include "extract/list_pieces.h"
 #include "extract/page_numbering.h"
@@ -98,6 +99,7 @@ std::vector<Sighting> ExtractSightings(const PageReading& reading, const PageRow
   const std::vector<extract::ListPageRow>& rows = *page_rows.rows;
   const bool list = !rows.empty();
   std::vector<extract::Piece> pieces = extract::PiecesOf(reading);
+  extract::LeaveOutDesignatorDashes(pieces, tables);
   const double cap = extract::CapHeight(reading);
   if (list) {
     pieces = extract::WithoutLeaders(pieces, cap);

@@ -1,5 +1,6 @@
 #include "extract/list_page.h"
 
+#include "extract/dashed_designators.h"
 #include "extract/designator.h"
 #include "extract/group_members.h"
 #include "extract/list_heading.h"
@@ -105,8 +106,10 @@ void TakeSurest(Piece& piece, const Rules::Tables& tables) {
 
 // The upright pieces, without leaders, those put together that a reader took apart.
 std::vector<Piece> ListPieces(const PageReading& reading, double cap, const Rules::Tables& tables) {
+  std::vector<Piece> read = PiecesOf(reading);
+  LeaveOutDesignatorDashes(read, tables);
   std::vector<Piece> upright;
-  for (Piece& piece : PiecesOf(reading)) {
+  for (Piece& piece : read) {
     TakeSurest(piece, tables);
     if (piece.turn == 0) {
       upright.push_back(std::move(piece));

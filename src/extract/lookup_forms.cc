@@ -1,4 +1,5 @@
 #include "extract/assembly_prefix.h"
+#include "extract/dashed_designators.h"
 #include "extract/plain_text.h"
 #include "extract/tube_form.h"
 
@@ -42,6 +43,10 @@ std::vector<std::string> DesignatorForms(const std::string& canonical) {
   }
   const std::string own = canonical.substr(extract::AssemblyLength(canonical));
   AddOnce(forms, own);
+  // Asked for as it is printed, R-12: the index has it as R12.
+  if (const std::size_t dash = extract::DashBehindLetters(own); dash > 0) {
+    AddOnce(forms, own.substr(0, dash) + own.substr(dash + 1));
+  }
   if (own.size() > 2 && extract::IsUpper(own.back()) && extract::IsDigit(own[own.size() - 2])) {
     AddOnce(forms, canonical.substr(0, canonical.size() - 1));
     AddOnce(forms, own.substr(0, own.size() - 1));

@@ -1,5 +1,6 @@
 #include "gaps/part_index.h"
 
+#include "extract/dashed_designators.h"
 #include "extract/designator_range.h"
 #include "extract/list_words.h"
 #include "extract/pieces.h"
@@ -29,7 +30,8 @@ void AddUnused(const PageRecord& page, const Rules& rules, std::vector<PartName>
     std::string cell;
     for (std::size_t i = end; i > 0; --i) {
       const std::string longer = extract::WithSignsForWords(line.pieces[i - 1].text + cell, rules.tables());
-      const auto named = extract::ExpandDesignators(longer, rules.tables(), extract::RangeStyle::kList);
+      const auto named = extract::ExpandDesignators(extract::WithoutDesignatorDashes(longer, rules.tables()),
+                                                    rules.tables(), extract::RangeStyle::kList);
       cell.insert(0, line.pieces[i - 1].text);
       if (!named) continue;
       for (const extract::Designator& one : *named) {

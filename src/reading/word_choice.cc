@@ -72,13 +72,17 @@ bool HasDesignatorForm(std::string_view text) {
     while (is_upper(i) && i - start < 3) {
       ++i;
     }
+    const std::size_t letters_end = i;
+    const bool dashed = start == 0 && letters_end > 0 && i < text.size() && text[i] == '-';
+    i += dashed ? 1U : 0U;
     const std::size_t digits = i;
-    while (is_digit(i) && i - digits < 4) {
+    const std::size_t most = dashed ? 3 : 4;  // numbers of parts may begin so, and are longer
+    while (is_digit(i) && i - digits < most) {
       ++i;
     }
     // No class has the letters I and O, which are read for 1 and 0; IC is met on drawings of the 1970s.
-    const std::string_view letters = text.substr(start, digits - start);
-    return digits > start && i > digits && (letters == "IC" || letters.find_first_of("IO") == std::string_view::npos);
+    const std::string_view letters = text.substr(start, letters_end - start);
+    return letters_end > start && i > digits && (letters == "IC" || letters.find_first_of("IO") == std::string_view::npos);
   };
   if (!letters_then_digits()) {
     return false;

@@ -11,7 +11,8 @@
 namespace benchleaf {
 
 // One to three capital letters and one to four digits, perhaps with an assembly before and a section letter behind:
-// what a reference designator looks like (ASME Y14.44). Says nothing of whether it is one.
+// what a reference designator looks like (ASME Y14.44). A dash may stand before up to three digits, as old sets print
+// it. Says nothing of whether it is one.
 bool HasDesignatorForm(std::string_view text);
 bool HasDesignatorForm(const std::vector<Word>& words);
 

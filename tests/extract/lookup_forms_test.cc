@@ -14,6 +14,7 @@ TEST(DesignatorForms, GivesThePartWithoutAssemblyAndSection) {
   EXPECT_THAT(DesignatorForms("C1A"), ElementsAre("C1A", "C1"));
   EXPECT_THAT(DesignatorForms("A4A1C1A"), ElementsAre("A4A1C1A", "C1A", "A4A1C1", "C1"));
   EXPECT_THAT(DesignatorForms("A4"), ElementsAre("A4"));
+  EXPECT_THAT(DesignatorForms("R-12"), ElementsAre("R-12", "R12")) << "as old sets print it";
   EXPECT_THAT(DesignatorForms(""), ::testing::IsEmpty());
 }
 

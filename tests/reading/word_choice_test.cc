@@ -17,12 +17,12 @@ Word At(const std::string& text, const Box& box, double confidence, int turn = 0
 
 TEST(WordChoice, KnowsTheFormOfADesignator) {
   // Class letters of one to three capitals (IEEE 315-1975, clause 22) and assembly prefixes (ASME Y14.44-2008).
-  for (const char* text : {"R1", "C112", "CR12", "XDS4", "A4C12", "A1A2R3", "C1A", "V1B", "IC3"}) {
+  for (const char* text : {"R1", "C112", "CR12", "XDS4", "A4C12", "A1A2R3", "C1A", "V1B", "IC3", "R-12", "CR-3A"}) {
     EXPECT_TRUE(HasDesignatorForm(text)) << text;
   }
   // Values, tube types, pin numbers and noise.
   for (const char* text :
-       {"", "12", "470K", "6CB6", "R", "r1", "R12345", "R1-", "ABCD1", "RI7", "CO1", "1N34A", "C1AB"}) {
+       {"", "12", "470K", "6CB6", "R", "r1", "R12345", "R1-", "ABCD1", "RI7", "CO1", "1N34A", "C1AB", "R-1034", "-12", "R--1"}) {
     EXPECT_FALSE(HasDesignatorForm(text)) << text;
   }
 }

@@ -1,12 +1,14 @@
 #include "scan-maker/callouts.h"
 
 #include "scan-maker/pen_strokes.h"
+#include "scan-maker/resampling.h"
 #include "scan-maker/seeded_random.h"
 #include "scan-maker/smooth_field.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <string>
 #include <vector>
 
 namespace benchleaf::scanmaker {
@@ -99,6 +101,16 @@ bool IsBlank(const GreyImage& image, const Box& box) {
     }
   }
   return true;
+}
+
+// The letters of a designator with a dash and its figures behind them: wider by `dash` px.
+GreyImage Dashed(const GreyImage& designator, int split, int dash) {
+  GreyImage dashed(designator.width + dash, designator.height, kPaper);
+  Paste(Crop(designator, {0, 0, split, designator.height}), 0, 0, dashed);
+  Paste(Crop(designator, {split, 0, designator.width - split, designator.height}), split + dash, 0, dashed);
+  const int thick = std::max(2, designator.height / 8);
+  Fill(dashed, {split + dash / 4, (designator.height - thick) / 2, dash / 2, thick}, kInk);
+  return dashed;
 }
 
 // Shapes of 150 px and of 14 px under a screen of 5 px.
@@ -212,6 +224,36 @@ MadePage WithSpacedLetters(const MadePage& page) {
     }
   }
   return spaced;
+}
+
+MadePage WithDashes(const MadePage& page) {
+  MadePage dashed = page;
+  for (MadeTerm& term : dashed.terms) {
+    const Box box = term.box;
+    const std::size_t figures = term.text.find_first_of("0123456789");
+    const auto at_box =
+        std::count_if(page.terms.begin(), page.terms.end(), [&](const MadeTerm& other) { return other.box == box; });
+    if (term.kind != "designator" || at_box != 1 || figures == std::string::npos || figures == 0 ||
+        term.text.find_first_not_of("0123456789", figures) != std::string::npos) {
+      continue;
+    }
+    const GreyImage upright = Turned(Crop(page.image, box), (360 - term.turn) % 360);
+    const std::vector<Box> letters = Letters(upright, {0, 0, upright.width, upright.height});
+    if (letters.size() != term.text.size()) {
+      continue;
+    }
+    const int dash = upright.height;
+    const GreyImage wide = Dashed(upright, letters[figures].x, dash);
+    const Box room{box.right(), box.y, dash + box.height / 3, box.height};
+    if (term.turn == 0 && room.right() <= page.image.width && IsBlank(dashed.image, room)) {
+      Paste(wide, box.x, box.y, dashed.image);
+      term.box.width += dash;
+    } else {
+      const AffineMap narrower{.xx = 1.0 * wide.width / upright.width};
+      Paste(Turned(Resampled(wide, narrower, upright.width, upright.height), term.turn), box.x, box.y, dashed.image);
+    }
+  }
+  return dashed;
 }
 
 MadePage WithPhotographs(const MadePage& page, std::uint64_t seed) {

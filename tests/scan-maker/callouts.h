@@ -29,6 +29,10 @@ MadePage WithPale(const MadePage& page);
 // room.
 MadePage WithSpacedLetters(const MadePage& page);
 
+// A dash between the letters of each designator and its figures ("R-12"), as sets of the thirties and forties have it.
+// Where there is no room the whole is lettered narrower.
+MadePage WithDashes(const MadePage& page);
+
 // Two photographs on the page, as a copier leaves them: ragged black blobs and coarse dots. Designators there stand on
 // patches of paper; what else stood there is lost.
 MadePage WithPhotographs(const MadePage& page, std::uint64_t seed);

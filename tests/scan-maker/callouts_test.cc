@@ -43,6 +43,16 @@ TEST(CalloutsTest, SpacedLettersTakeMoreRoom) {
   EXPECT_TRUE(HoldsInk(spaced.image, {after.right() - 3, after.y, 3, after.height}));
 }
 
+TEST(CalloutsTest, ADashStandsBetweenLettersAndFigures) {
+  const MadePage page = Page("R12");
+  const Box& before = page.terms.front().box;
+  const MadePage dashed = WithDashes(page);
+  const Box& after = dashed.terms.front().box;
+  EXPECT_EQ(after.width, before.width + before.height);
+  EXPECT_TRUE(HoldsInk(dashed.image, {after.right() - 3, after.y, 3, after.height}));
+  EXPECT_EQ(dashed.terms.front().text, "R12");
+}
+
 TEST(CalloutsTest, WhiteOnBlackKeepsTheText) {
   const MadePage page = Page("R12");
   const Box& text = page.terms.front().box;

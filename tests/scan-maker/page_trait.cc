@@ -41,6 +41,7 @@ constexpr std::array kNames = {
     NamedTrait{PageTrait::kWhiteOnBlack, "white-on-black"},
     NamedTrait{PageTrait::kPale, "pale"},
     NamedTrait{PageTrait::kSpacedLetters, "spaced-letters"},
+    NamedTrait{PageTrait::kDashes, "dashes"},
     NamedTrait{PageTrait::kPhotographs, "photographs"},
 };
 
@@ -134,6 +135,8 @@ ScannedPage ScanWithTrait(const MadePage& page, Grade grade, PageTrait trait, st
       return DegradeMade(WithPale(page), grade, seed);
     case PageTrait::kSpacedLetters:
       return DegradeMade(WithSpacedLetters(page), grade, seed);
+    case PageTrait::kDashes:
+      return DegradeMade(WithDashes(page), grade, seed);
     case PageTrait::kPhotographs:
       return DegradeMade(WithPhotographs(page, seed), grade, seed);
     case PageTrait::kNone:

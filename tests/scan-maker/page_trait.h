@@ -36,6 +36,7 @@ enum class PageTrait {
   kWhiteOnBlack,
   kPale,
   kSpacedLetters,
+  kDashes,
   kPhotographs,
 };
 

@@ -1,0 +1,115 @@
+#include "extract/dashed_designators.h"
+
+#include "extract/designator.h"
+#include "extract/plain_text.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <functional>
+#include <iterator>
+#include <map>
+#include <set>
+
+namespace benchleaf::extract {
+namespace {
+
+// `letters` tells of which it is a designator's dash.
+template <class Letters>
+std::string Without(std::string_view plain, const Letters& letters) {
+  std::string text;
+  bool begins = true;  // a term may begin here
+  for (std::size_t at = 0; at < plain.size();) {
+    const std::string_view rest = plain.substr(at);
+    const std::size_t dash = begins ? DashBehindLetters(rest) : 0;
+    if (dash > 0 && letters(rest.substr(0, dash))) {
+      text += rest.substr(0, dash);
+      at += dash + 1;
+    }
+    begins = !IsAlnum(plain[at]);
+    text += plain[at++];
+  }
+  return text;
+}
+
+// The numbers of the page's dashed designators, by their letters.
+using Numbers = std::map<std::string, std::set<int>, std::less<>>;
+
+// How many of the numbers are as low as if they counted `parts`, or have a neighbour among them.
+int CountingParts(const std::set<int>& numbers, int parts) {
+  constexpr int kNeighbour = 2;
+  int counting = 0;
+  for (auto number = numbers.begin(); number != numbers.end(); ++number) {
+    const auto next = std::next(number);
+    const bool beside = (next != numbers.end() && *next - *number <= kNeighbour) ||
+                        (number != numbers.begin() && *number - *std::prev(number) <= kNeighbour);
+    counting += *number <= 2 * parts || beside ? 1 : 0;
+  }
+  return counting;
+}
+
+// The classes of which the page prints designators with a dash.
+std::set<std::string, std::less<>> DashedClasses(const std::vector<Piece>& pieces, const Rules::Tables& tables) {
+  constexpr int kFewest = 4;
+  int dashed = 0;
+  int plain = 0;
+  Numbers numbers;
+  for (const Piece& piece : pieces) {
+    std::string text = Trimmed(piece.text);
+    text = text.substr(0, text.find_first_of(",/&~:"));  // of several, the first
+    if (ParseDesignator(text, tables)) {
+      ++plain;
+    } else if (DashBehindLetters(text) > 0) {
+      if (const auto designator = ParseDesignator(WithoutDesignatorDashes(text, tables), tables)) {
+        ++dashed;
+        numbers[designator->letters].insert(NumberOf(*designator));
+      }
+    }
+  }
+  if (dashed < kFewest || dashed <= plain) {
+    return {};
+  }
+  int parts = 0;
+  for (const auto& [letters, own] : numbers) parts += static_cast<int>(own.size());
+  int counting_parts = 0;
+  std::set<std::string, std::less<>> classes;
+  for (const auto& [letters, own] : numbers) {
+    const int counting = CountingParts(own, parts);
+    counting_parts += counting;
+    if (2 * counting >= static_cast<int>(own.size())) {
+      classes.insert(letters);
+    }
+  }
+  return 5 * counting_parts >= 3 * parts ? classes : std::set<std::string, std::less<>>();
+}
+
+}  // namespace
+
+std::size_t DashBehindLetters(std::string_view text) {
+  constexpr std::ptrdiff_t kMostFigures = 3;
+  const auto* const dash = std::find_if_not(text.begin(), text.end(), IsUpper);
+  if (dash == text.begin() || dash == text.end() || *dash != '-') {
+    return 0;
+  }
+  const auto figures = std::find_if_not(dash + 1, text.end(), IsDigit) - (dash + 1);
+  return figures > 0 && figures <= kMostFigures ? static_cast<std::size_t>(dash - text.begin()) : 0;
+}
+
+std::string WithoutDesignatorDashes(std::string_view plain, const Rules::Tables& tables) {
+  return Without(plain, [&](std::string_view letters) { return IsDesignatorClass(letters, tables); });
+}
+
+void LeaveOutDesignatorDashes(std::vector<Piece>& pieces, const Rules::Tables& tables) {
+  const auto classes = DashedClasses(pieces, tables);
+  if (classes.empty()) {
+    return;
+  }
+  const auto without = [&](const std::string& text) {
+    return Without(text, [&](std::string_view letters) { return classes.count(letters) != 0; });
+  };
+  for (Piece& piece : pieces) {
+    piece.text = without(piece.text);
+    for (Alternative& other : piece.alternatives) other.text = without(other.text);
+  }
+}
+
+}  // namespace benchleaf::extract
