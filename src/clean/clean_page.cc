@@ -140,7 +140,7 @@ CleanPage MakeCleanPage(const GreyImage& image, double dpi, int orientation, con
     MendLetters(lettering, cap, split);
   }
   if (steps.pale) {
-    AddPaleLetters(level, page.ink, cap, split.rest);
+    AddPaleLetters(level, cap, split.rest);
   }
   page.grey = std::move(level);
   page.components = FindComponents(split.rest);

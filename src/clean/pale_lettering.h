@@ -7,9 +7,10 @@
 
 namespace benchleaf {
 
-// Adds to `rest` what stands on the level page paler than its `ink`, mostly free of it, and has a letter's size;
-// nothing where that is so little that it may be stains. Layered scans keep some lettering in their ground only.
-void AddPaleLetters(const GreyImage& level, const InkImage& ink, double cap_px, InkImage& rest);
+// Adds to `rest` what stands on the level page paler than ink and has a letter's size, where that is most of what is
+// pale there: elsewhere it is stains, and the remains of thin or coarse print. Layered scans keep some lettering in
+// their ground only.
+void AddPaleLetters(const GreyImage& level, double cap_px, InkImage& rest);
 
 }  // namespace benchleaf
 

@@ -49,6 +49,12 @@ InkImage Opened(const InkImage& image, int width, int height) {
   return opened ? ToInk(opened.get()) : InkImage(image.width, image.height);
 }
 
+InkImage Dilated(const InkImage& image, int width, int height) {
+  const PixHandle pix = ToPix(image);
+  const PixHandle dilated(pix ? pixDilateBrick(nullptr, pix.get(), width, height) : nullptr);
+  return dilated ? ToInk(dilated.get()) : image;
+}
+
 InkImage Closed(const InkImage& image, int width, int height) {
   const PixHandle pix = ToPix(image);
   const PixHandle closed(pix ? pixCloseSafeBrick(nullptr, pix.get(), width, height) : nullptr);

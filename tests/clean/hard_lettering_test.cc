@@ -40,25 +40,39 @@ GreyImage PageWith(int letters, std::uint8_t level) {
 
 TEST(PaleLettering, LettersThatTheThresholdLeftOutAreAdded) {
   const GreyImage page = PageWith(10, kPale);
-  const InkImage none(page.width, page.height);
-  InkImage rest = none;
-  AddPaleLetters(page, none, kCap, rest);
+  InkImage rest(page.width, page.height);
+  AddPaleLetters(page, kCap, rest);
   EXPECT_EQ(CountInk(rest), 10 * (4 * 24 + 10 * 4));
 }
 
 TEST(PaleLettering, AFewSpotsAreNoLettering) {
   const GreyImage page = PageWith(4, kPale);
-  const InkImage none(page.width, page.height);
-  InkImage rest = none;
-  AddPaleLetters(page, none, kCap, rest);
+  InkImage rest(page.width, page.height);
+  AddPaleLetters(page, kCap, rest);
   EXPECT_EQ(CountInk(rest), 0);
 }
 
 TEST(PaleLettering, WhatIsInkAlreadyIsNotAddedAgain) {
   const GreyImage page = PageWith(10, kBlack);
   InkImage rest(page.width, page.height);
-  AddPaleLetters(page, InkOf(page), kCap, rest);
+  AddPaleLetters(page, kCap, rest);
   EXPECT_EQ(CountInk(rest), 0) << "its lines have been taken out of the rest";
+}
+
+TEST(PaleLettering, ALetterThatTouchesADarkWireIsAdded) {
+  GreyImage page = PageWith(10, kPale);
+  Fill(page, {40, 124, 500, 4}, kBlack);  // under their feet
+  InkImage rest(page.width, page.height);
+  AddPaleLetters(page, kCap, rest);
+  EXPECT_GT(CountInk(rest), 10 * 4 * 18) << "all but what stands too near to the wire";
+}
+
+TEST(PaleLettering, APageFullOfRemainsKeepsThemOut) {
+  GreyImage page = PageWith(10, kPale);
+  for (int i = 0; i < 60; ++i) Fill(page, {20 + 9 * i, 200, 4, 12}, kPale);
+  InkImage rest(page.width, page.height);
+  AddPaleLetters(page, kCap, rest);
+  EXPECT_EQ(CountInk(rest), 0);
 }
 
 TEST(WhiteLettering, ALabelIsTurned) {

@@ -42,6 +42,9 @@ InkImage Binarized(const GreyImage& image, int half_window, double k);
 InkImage Opened(const InkImage& image, int width, int height);
 InkImage Closed(const InkImage& image, int width, int height);
 
+// Ink, and what such a brick covers whose middle lies on ink.
+InkImage Dilated(const InkImage& image, int width, int height);
+
 struct Skew {
   double degrees = 0;     // clockwise turn that makes the page level
   double confidence = 0;  // ratio of the best to the worst row profile; 1 for none, 3 and more for a sure one
