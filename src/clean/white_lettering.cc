@@ -1,7 +1,5 @@
 #include "clean/white_lettering.h"
 
-#include "clean/lettering_height.h"
-
 #include "benchleaf/clean/components.h"
 #include "benchleaf/pixels/operations.h"
 
@@ -9,11 +7,15 @@
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
+#include <initializer_list>
+#include <optional>
 #include <utility>
 #include <vector>
 
 namespace benchleaf {
 namespace {
+
+constexpr std::uint8_t kInkBelow = 128;
 
 // The levels of the label's ground and of its lightest letters, and the one that half of it is darker than.
 struct Levels {
@@ -46,14 +48,70 @@ GreyImage Inverted(GreyImage label, const Levels& levels, int edge) {
   return label;
 }
 
+// Whether it has a letter's proportions, lying or standing. Letters on labels are heavy.
+bool IsLetter(const Component& component, double cap) {
+  const double larger = std::max(component.box.width, component.box.height);
+  const bool bar = std::min(component.box.width, component.box.height) < 0.4 * larger;
+  return larger >= 0.6 * cap && larger <= 2.1 * cap && component.ink >= 0.09 * larger * larger &&
+         (bar || component.ink <= 0.75 * component.box.width * component.box.height);
+}
+
 // Whether the label, turned, holds at least two letters that do not touch its edge.
 bool HoldsLetters(const InkImage& label, double cap) {
   const Components components = FindComponents(label);
   const auto letters = std::count_if(components.items.begin(), components.items.end(), [&](const Component& one) {
     return one.box.x > 0 && one.box.y > 0 && one.box.right() < label.width && one.box.bottom() < label.height &&
-           std::max(one.box.width, one.box.height) >= 0.6 * cap && IsGlyphLike(one, std::max(one.box.height, 1));
+           IsLetter(one, cap);
   });
   return letters >= 2;
+}
+
+// The label's letters as ink; nothing when it holds none. Heavy letters touch, and part where less counts as ink.
+std::optional<InkImage> LettersOf(const GreyImage& label, double cap) {
+  for (const std::uint8_t ink_below : std::initializer_list<std::uint8_t>{128, 80}) {
+    InkImage letters = Thresholded(label, ink_below);
+    if (HoldsLetters(letters, cap)) {
+      return letters;
+    }
+  }
+  return std::nullopt;
+}
+
+// Whether a frame `edge` px wide, as far from the label's border, is dark all round. Blots of photographs are ragged.
+bool HasDarkFrame(const GreyImage& label, int edge) {
+  constexpr double kDark = 0.9;
+  const Box outer{edge, edge, label.width - 2 * edge, label.height - 2 * edge};
+  const Box inner{2 * edge, 2 * edge, label.width - 4 * edge, label.height - 4 * edge};
+  int pixels = 0;
+  int dark = 0;
+  for (int y = outer.y; y < outer.bottom(); ++y) {
+    for (int x = outer.x; x < outer.right(); ++x) {
+      const bool within = y >= inner.y && y < inner.bottom() && x >= inner.x && x < inner.right();
+      pixels += within ? 0 : 1;
+      dark += !within && label.row(y)[x] < kInkBelow ? 1 : 0;
+    }
+  }
+  return dark > kDark * pixels;
+}
+
+// Of a label's size and fullness.
+bool MayBeLabel(const Component& solid, double cap) {
+  constexpr double kLowest = 1.3;  // capital heights
+  constexpr double kHighest = 4;
+  constexpr double kLongest = 25;
+  const int lower = std::min(solid.box.width, solid.box.height);
+  return lower >= kLowest * cap && lower <= kHighest * cap &&
+         std::max(solid.box.width, solid.box.height) <= kLongest * cap &&
+         4 * solid.ink >= solid.box.width * solid.box.height;
+}
+
+void Put(const GreyImage& label, const InkImage& letters, const Box& box, GreyImage& level, InkImage& ink) {
+  for (int y = 0; y < box.height; ++y) {
+    std::copy_n(label.row(y), box.width, level.row(box.y + y) + box.x);
+    for (int x = 0; x < box.width; ++x) {
+      ink.row(box.y + y)[box.x + x] = letters.row(y)[x];
+    }
+  }
 }
 
 }  // namespace
@@ -61,34 +119,24 @@ bool HoldsLetters(const InkImage& label, double cap) {
 void TurnWhiteLettering(double cap_px, GreyImage& level, InkImage& ink) {
   constexpr double kThickerThanStrokes = 0.3;  // capital heights
   constexpr double kEdge = 0.15;
-  constexpr double kLowest = 1.3;
-  constexpr double kHighest = 4;
-  constexpr double kLongest = 25;
-  constexpr std::uint8_t kInkBelow = 128;
   const int brick = static_cast<int>(std::lround(kThickerThanStrokes * cap_px));
   const int edge = static_cast<int>(std::lround(kEdge * cap_px));
-  for (const Component& solid : FindComponents(Opened(ink, brick, brick)).items) {
-    const Box& box = solid.box;
-    const int lower = std::min(box.width, box.height);
-    if (lower < kLowest * cap_px || lower > kHighest * cap_px || std::max(box.width, box.height) > kLongest * cap_px ||
-        4 * solid.ink < box.width * box.height) {
-      continue;
-    }
-    GreyImage solid_grey = Crop(level, box);
-    const Levels levels = LevelsOf(solid_grey);
-    // In a coarse scan, bands of a resistor and black letters within a frame run together.
-    if (levels.middle >= kInkBelow) {
-      continue;
-    }
-    const GreyImage label = Inverted(std::move(solid_grey), levels, edge);
-    const InkImage letters = Thresholded(label, kInkBelow);
-    if (!HoldsLetters(letters, cap_px)) {
-      continue;
-    }
-    for (int y = 0; y < box.height; ++y) {
-      std::copy_n(label.row(y), box.width, level.row(box.y + y) + box.x);
-      for (int x = 0; x < box.width; ++x) {
-        ink.row(box.y + y)[box.x + x] = letters.row(y)[x];
+  // The local threshold leaves the inside of some labels out.
+  for (const bool by_level : {false, true}) {
+    const InkImage solids = Opened(by_level ? Thresholded(level, kInkBelow) : ink, brick, brick);
+    for (const Component& solid : FindComponents(solids).items) {
+      if (!MayBeLabel(solid, cap_px)) {
+        continue;
+      }
+      GreyImage solid_grey = Crop(level, solid.box);
+      const Levels levels = LevelsOf(solid_grey);
+      // In a coarse scan, bands of a resistor and black letters within a frame run together.
+      if (levels.middle >= kInkBelow || (by_level && !HasDarkFrame(solid_grey, edge))) {
+        continue;
+      }
+      const GreyImage label = Inverted(std::move(solid_grey), levels, edge);
+      if (const std::optional<InkImage> letters = LettersOf(label, cap_px)) {
+        Put(label, *letters, solid.box, level, ink);
       }
     }
   }

@@ -75,6 +75,28 @@ TEST(PaleLettering, APageFullOfRemainsKeepsThemOut) {
   EXPECT_EQ(CountInk(rest), 0);
 }
 
+TEST(WhiteLettering, LettersOnTheirSideAreTurned) {
+  GreyImage page(600, 300, kGround);
+  Fill(page, {100, 60, 44, 100}, kBlack);
+  for (const int y : {70, 110}) {  // an L that lies, in heavy strokes
+    Fill(page, {110, y, 24, 7}, kGround);
+    Fill(page, {110, y + 7, 7, 9}, kGround);
+  }
+  InkImage ink = InkOf(page);
+  TurnWhiteLettering(kCap, page, ink);
+  EXPECT_EQ(CountInk(ink), 2 * (24 * 7 + 7 * 9));
+}
+
+TEST(WhiteLettering, ALabelWhoseInsideTheThresholdLeftOutIsTurned) {
+  GreyImage page(600, 300, kGround);
+  Fill(page, {100, 90, 80, 44}, kBlack);
+  PutLetter(page, 115, 100, kGround);
+  PutLetter(page, 145, 100, kGround);
+  InkImage none(page.width, page.height);
+  TurnWhiteLettering(kCap, page, none);
+  EXPECT_EQ(CountInk(none), 2 * (4 * 24 + 10 * 4));
+}
+
 TEST(WhiteLettering, ALabelIsTurned) {
   GreyImage page(600, 300, kGround);
   Fill(page, {100, 90, 80, 44}, kBlack);
