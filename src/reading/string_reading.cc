@@ -21,6 +21,9 @@ constexpr std::size_t kPhraseLetters = 8;
 constexpr std::size_t kNoteLetters = 16;
 constexpr std::size_t kMostLettersSpacedOut = 6;
 
+// Designators that surely run down the page, from which on others may, too.
+constexpr std::size_t kFewestDown = 2;
+
 // A designator whose letters stand apart, read with the gaps closed; nothing where none stand apart, and for whatever
 // else stands so.
 std::vector<Word> ReadSpaced(const CleanPage& page, const StringCrop& crop, const TextString& string,
@@ -140,39 +143,76 @@ std::vector<Word> ReadStanding(const CleanPage& page, const TextString& string, 
   return BestConfidence(down) > BestConfidence(up) ? down : up;
 }
 
-// Whether a lying string that was read as `words` may be a designator upside down.
-bool MayBeUpended(const CleanPage& page, const TextString& string, const std::vector<Word>& words) {
-  constexpr double kReadsWell = 0.8;
-  constexpr std::size_t kMostLetters = 5;
-  const double cap = page.measures.cap_height_px;
-  return !words.empty() && string.letters >= 2 && string.letters <= kMostLetters && string.breadth() >= 0.7 * cap &&
-         string.breadth() <= 1.4 * cap && BestConfidence(words) < kReadsWell;
+// Whether a designator was read beyond doubt.
+bool IsSureDesignator(const std::vector<Word>& words) {
+  constexpr double kSure = 0.95;
+  return BestConfidence(words) >= kSure && HasDesignatorForm(words);
 }
 
-// Designators that stand upside down. A few strings from all over the page are tried, and as many more for each
-// designator that turns up beyond doubt.
-std::vector<Word> ReadUpended(const CleanPage& page, const std::vector<TextString>& strings, LineReader& reader) {
-  constexpr std::size_t kSample = 12;
-  constexpr std::size_t kFewestSure = 2;
-  constexpr double kSure = 0.9;
-  const std::size_t stride = std::max<std::size_t>(1, strings.size() / kSample);
-  std::vector<Word> found;
-  std::size_t tried = 0;
-  std::size_t sure = 0;
-  for (std::size_t start = 0; start < stride; ++start) {
-    for (std::size_t i = start; i < strings.size(); i += stride) {
-      if (tried++ >= kSample * (sure + 1)) {
-        return sure >= kFewestSure ? found : std::vector<Word>{};
-      }
-      for (Word& word : ReadOne(page, strings[i], 180, reader)) {
-        if (HasDesignatorForm(word.text)) {
-          sure += word.confidence >= kSure ? 1 : 0;
-          found.push_back(std::move(word));
-        }
+// Strings that read well upwards, read downwards as well: where some designators run down the page, a fair 98 is R6.
+std::vector<Word> ReadDownwards(const CleanPage& page, const std::vector<TextString>& strings, LineReader& reader) {
+  constexpr double kReadsWell = 0.9;
+  std::vector<Word> down;
+  for (const TextString& string : strings) {
+    for (Word& word : ReadOne(page, string, 90, reader)) {
+      if (HasDesignatorForm(word.text) && word.confidence >= kReadsWell) {
+        down.push_back(std::move(word));
       }
     }
   }
-  return sure >= kFewestSure ? found : std::vector<Word>{};
+  return down;
+}
+
+// Lying strings of a designator's length and height that may stand upside down.
+struct PerhapsUpended {
+  std::vector<TextString> likely;    // that read badly
+  std::vector<TextString> unlikely;  // that read well, but as no sure designator: R9 upside down is a fair 68
+};
+
+void NoteUpended(const CleanPage& page, const TextString& string, const std::vector<Word>& words,
+                 PerhapsUpended& upended) {
+  constexpr double kReadsWell = 0.8;
+  constexpr std::size_t kMostLetters = 5;
+  const double cap = page.measures.cap_height_px;
+  if (words.empty() || string.letters < 2 || string.letters > kMostLetters || string.breadth() < 0.7 * cap ||
+      string.breadth() > 1.4 * cap) {
+    return;
+  }
+  if (BestConfidence(words) < kReadsWell) {
+    upended.likely.push_back(string);
+  } else if (!IsSureDesignator(words)) {
+    upended.unlikely.push_back(string);
+  }
+}
+
+// Designators that stand upside down. A few of the likely strings from all over the page are tried, and as many more
+// for each designator that turns up beyond doubt; where such are met, the unlikely ones as well.
+std::vector<Word> ReadUpended(const CleanPage& page, const PerhapsUpended& upended, LineReader& reader) {
+  constexpr std::size_t kSample = 12;
+  constexpr std::size_t kFewestSure = 2;
+  constexpr double kSure = 0.9;
+  std::vector<Word> found;
+  std::size_t sure = 0;
+  const auto read = [&](const TextString& string, double least) {
+    for (Word& word : ReadOne(page, string, 180, reader)) {
+      if (HasDesignatorForm(word.text) && word.confidence >= least) {
+        sure += word.confidence >= kSure ? 1 : 0;
+        found.push_back(std::move(word));
+      }
+    }
+  };
+  const std::size_t stride = std::max<std::size_t>(1, upended.likely.size() / kSample);
+  std::size_t tried = 0;
+  for (std::size_t start = 0; start < stride; ++start) {
+    for (std::size_t i = start; i < upended.likely.size() && tried++ < kSample * (sure + 1); i += stride) {
+      read(upended.likely[i], 0);
+    }
+  }
+  if (sure < kFewestSure) {
+    return {};
+  }
+  for (const TextString& string : upended.unlikely) read(string, kSure);
+  return found;
 }
 
 // Whether most of the string already stands in a word that was read well.
@@ -237,21 +277,32 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
     }
     return std::all_of(string.members.begin(), string.members.end(), [&](std::size_t m) { return in_phrase[m]; });
   });
-  std::vector<TextString> perhaps_upended;
+  PerhapsUpended perhaps_upended;
   for (const TextString& string : strings) {
     if (!string.standing && IsReadable(page, string)) {
       std::vector<Word> read = ReadOne(page, string, 0, reader);
-      if (page.steps.upended && MayBeUpended(page, string, read)) {
-        perhaps_upended.push_back(string);
+      if (page.steps.upended) {
+        NoteUpended(page, string, read, perhaps_upended);
       }
       add(std::move(read));
     }
   }
   add(ReadUpended(page, perhaps_upended, reader));
+  std::vector<TextString> perhaps_down;
+  std::size_t surely_down = 0;
   for (const TextString& string : strings) {
     if (string.standing && IsReadable(page, string) && !IsReadAlready(string, words)) {
-      add(ReadStanding(page, string, reader));
+      std::vector<Word> read = ReadStanding(page, string, reader);
+      const bool down = !read.empty() && read.front().turn == 90;
+      surely_down += down && IsSureDesignator(read) ? 1U : 0U;
+      if (!down && !read.empty() && !IsSureDesignator(read)) {
+        perhaps_down.push_back(string);
+      }
+      add(std::move(read));
     }
+  }
+  if (surely_down >= kFewestDown) {
+    add(ReadDownwards(page, perhaps_down, reader));
   }
   for (const TextString& string : page.steps.broken ? FindBrokenStrings(page) : std::vector<TextString>()) {
     if (!IsReadAlready(string, words) && !IsFilled(page, string, strings)) {
