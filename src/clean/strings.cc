@@ -5,8 +5,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
+#include <cstdint>
 #include <iterator>
 #include <map>
+#include <span>
 #include <utility>
 #include <vector>
 
@@ -161,12 +164,61 @@ void StripDashes(std::vector<Part>& chain) {
   chain.erase(chain.begin(), std::find_if(chain.begin(), chain.end(), is_letter));
 }
 
+// How dark the ink of a part is: the level that a fifth of its pixels are darker than.
+int InkLevel(const CleanPage& page, const Part& part) {
+  constexpr double kShare = 0.2;
+  std::vector<std::uint8_t> levels;
+  for (const std::size_t member : part.components) {
+    const Component& component = page.components.items[member];
+    for (std::size_t i = 0; i < component.run_count; ++i) {
+      const Run& run = page.components.runs[component.first_run + i];
+      levels.insert(levels.end(), page.grey.row(run.y) + run.begin, page.grey.row(run.y) + run.end);
+    }
+  }
+  const auto level = levels.begin() + static_cast<std::ptrdiff_t>(kShare * static_cast<double>(levels.size()));
+  std::nth_element(levels.begin(), level, levels.end());
+  return *level;
+}
+
+// Takes a letter off the end of a chain that is paler than the rest, which is alike: the tick of a pencil.
+void StripPencil(const CleanPage& page, std::vector<Part>& chain) {
+  constexpr int kPaler = 25;
+  constexpr int kAlike = 25;
+  constexpr std::size_t kFewest = 3;  // with the tick
+  constexpr double kSmallPx = 17;     // of the scan
+  // Thin strokes of small letters are pale by themselves.
+  const bool small = page.measures.cap_height_px < kSmallPx * page.frame.scale;
+  if (chain.size() < kFewest || page.grey.empty() || small) {
+    return;
+  }
+  std::vector<int> levels;
+  for (const Part& part : chain) levels.push_back(InkLevel(page, part));
+  const auto is_tick = [](int level, std::span<const int> others) {
+    int darkest = 255;
+    int palest = 0;
+    for (const int other : others) {
+      darkest = std::min(darkest, other);
+      palest = std::max(palest, other);
+    }
+    return level > palest + kPaler && palest - darkest <= kAlike;
+  };
+  const std::span<const int> all(levels);
+  if (is_tick(all.back(), all.first(all.size() - 1))) {
+    chain.pop_back();
+  } else if (is_tick(all.front(), all.subspan(1))) {
+    chain.erase(chain.begin());
+  }
+}
+
 void AppendStrings(const CleanPage& page, bool standing, double gap_caps, bool over_punctuation,
                    std::vector<TextString>& strings) {
   std::vector<Part> parts = over_punctuation ? PartsOverPunctuation(page, standing) : Letters(page, standing);
   for (std::vector<Part>& chain : Chains(std::move(parts), gap_caps, page.measures.cap_height_px)) {
     if (!over_punctuation) {
       StripDashes(chain);
+    }
+    if (!over_punctuation && !standing) {
+      StripPencil(page, chain);
     }
     const bool only_marks = std::all_of(chain.begin(), chain.end(), [](const Part& part) { return part.mark; });
     if (!only_marks) {

@@ -3,16 +3,20 @@
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <cstdint>
 #include <vector>
 
 namespace benchleaf {
 namespace {
 
-// A level page with capitals 24 px high, on which only ink counts.
+// A level page with capitals 24 px high.
 class StringsTest : public testing::Test {
  protected:
   void Put(const Box& box) {
-    for (int y = box.y; y < box.bottom(); ++y) ink_.row(y).Ink(box.x, box.right());
+    for (int y = box.y; y < box.bottom(); ++y) {
+      ink_.row(y).Ink(box.x, box.right());
+      std::fill_n(grey_.row(y) + box.x, box.width, level_);
+    }
   }
   // An open box with a stem, as high and wide as a letter.
   void PutLetter(int x, int y, int width = 16, int height = 24) {
@@ -23,7 +27,7 @@ class StringsTest : public testing::Test {
   // The longest string that is worth reading.
   Box Longest(bool standing) {
     CleanPage page;
-    page.grey = GreyImage(ink_.width, ink_.height);
+    page.grey = grey_;
     page.ink = ink_;
     page.measures.cap_height_px = kLevelCapPx;
     page.components = FindComponents(ink_);
@@ -36,8 +40,11 @@ class StringsTest : public testing::Test {
     return longest.box;
   }
 
+  std::uint8_t level_ = 40;  // of what is put next
+
  private:
   InkImage ink_{400, 300};
+  GreyImage grey_{400, 300};
 };
 
 TEST_F(StringsTest, JoinsLettersByTheirOwnHeight) {
@@ -61,6 +68,23 @@ TEST_F(StringsTest, ADashJoinsTheLettersBesideIt) {
   Put({148, 110, 18, 4});
   PutLetter(173, 100);
   EXPECT_EQ(Longest(false), (Box{100, 100, 89, 24}));
+}
+
+TEST_F(StringsTest, LeavesOutATickOfAPencil) {
+  PutLetter(124, 100);
+  PutLetter(148, 100);
+  level_ = 120;
+  PutLetter(100, 97, 18, 30);
+  EXPECT_EQ(Longest(false), (Box{124, 100, 40, 24}));
+}
+
+TEST_F(StringsTest, KeepsPaleLettersAmongOthersThatDiffer) {
+  PutLetter(124, 100);
+  level_ = 90;
+  PutLetter(148, 100);
+  level_ = 120;
+  PutLetter(100, 100);
+  EXPECT_EQ(Longest(false), (Box{100, 100, 64, 24}));
 }
 
 TEST_F(StringsTest, LeavesOutADashAtTheEnd) {

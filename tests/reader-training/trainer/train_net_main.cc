@@ -31,10 +31,11 @@ namespace {
 namespace nn = torch::nn;
 
 constexpr const char* kUsage =
-    "train-net OUT CROPS THREADS FROM JUDGE.crops... -- TRAIN.crops...\n"
-    "Learns from CROPS crops, each spoilt anew, and writes the net OUT. Goes on from the net FROM, or from nothing "
-    "when\n"
-    "that is `-`. Prints the share of each judge's texts that are read wholly right now and then, and at the end.\n";
+    "train-net OUT CROPS RATE THREADS FROM JUDGE.crops... -- TRAIN.crops...\n"
+    "Learns from CROPS crops, each spoilt anew, at first at RATE, and writes the net OUT. Goes on from the net FROM,\n"
+    "or from nothing when that is `-`. Prints the share of each judge's texts that are read wholly right now and "
+    "then,\n"
+    "and at the end.\n";
 
 // The shape of the net: convolution, batch normalization, rectifier, pooling. Columns become a quarter, rows one.
 std::vector<NetLayer> Shape(std::size_t characters) {
@@ -104,6 +105,20 @@ class LearnerImpl : public nn::Module {
         convolutions_[i]->bias.copy_(bias);
       }
       x = After(i, x);
+    }
+  }
+
+  // What the normalization goes by is told anew, as the mean over the batches that are run between SettleOver(true) and
+  // SettleOver(false). As training leaves it, it is that of the last few batches, and batches of words differ from
+  // those of phrases.
+  void SettleOver(bool begin) {
+    for (nn::BatchNorm2d& norm : norms_) {
+      if (norm && begin) {
+        norm->reset_running_stats();
+      }
+      if (norm) {
+        norm->options.momentum(begin ? c10::optional<double>() : c10::optional<double>(0.1));
+      }
     }
   }
 
@@ -282,6 +297,15 @@ std::vector<Strip> AllSpoilt(const std::vector<const Crop*>& batch, std::mt19937
   return strips;
 }
 
+// Runs batches so that the normalization fits all kinds of them.
+void Settle(Learner& net, Batches& batches, std::mt19937_64& random) {
+  constexpr int kBatches = 400;
+  const torch::NoGradGuard no_gradient;
+  net->SettleOver(true);
+  for (int i = 0; i < kBatches; ++i) net->forward(BatchOf(AllSpoilt(batches.Next(), random)));
+  net->SettleOver(false);
+}
+
 // The net to go on from, without layers when there is none. Throws std::invalid_argument when it cannot be loaded.
 Net NetBefore(const std::string& file) {
   if (file == "-") {
@@ -294,8 +318,8 @@ Net NetBefore(const std::string& file) {
   return std::move(*net);
 }
 
-void Train(const std::string& out, long crops_to_learn, const Net& before, const std::vector<std::string>& judge_files,
-           std::vector<Crop> crops) {
+void Train(const std::string& out, long crops_to_learn, double highest_rate, const Net& before,
+           const std::vector<std::string>& judge_files, std::vector<Crop> crops) {
   const Alphabet alphabet(before.layers.empty() ? CharactersOf(crops) : before.characters);
   std::erase_if(crops, [&](const Crop& crop) { return !alphabet.Spells(crop.text); });
   std::vector<std::vector<Crop>> judges;
@@ -308,7 +332,6 @@ void Train(const std::string& out, long crops_to_learn, const Net& before, const
   if (!before.layers.empty()) {
     net->Unfold(before.layers, BatchOf(AllSpoilt(batches.Next(), random)));
   }
-  const double highest_rate = before.layers.empty() ? 0.002 : 0.001;
   torch::optim::AdamW optimizer(net->parameters(), torch::optim::AdamWOptions(1e-3).weight_decay(1e-3));
   nn::CTCLoss ctc(nn::CTCLossOptions().zero_infinity(true));
   constexpr long kTold = 120'000;
@@ -341,6 +364,7 @@ void Train(const std::string& out, long crops_to_learn, const Net& before, const
     learnt += static_cast<long>(batch.size());
     if (learnt / kTold > told || learnt >= crops_to_learn) {
       told = learnt / kTold;
+      Settle(net, batches, random);
       std::printf("%ld learnt, loss %.4f, right", learnt, loss_sum / static_cast<double>(steps));
       for (const std::vector<Crop>& judge : judges) std::printf(" %.4f", ShareRight(net, alphabet, judge));
       std::printf("\n");
@@ -354,18 +378,18 @@ void Train(const std::string& out, long crops_to_learn, const Net& before, const
 
 void Run(const std::vector<std::string>& arguments) {
   const auto split = std::find(arguments.begin(), arguments.end(), "--");
-  if (arguments.size() < 6 || split == arguments.end() || split - arguments.begin() < 4 ||
+  if (arguments.size() < 7 || split == arguments.end() || split - arguments.begin() < 5 ||
       split + 1 == arguments.end()) {
     throw std::invalid_argument("too few arguments");
   }
-  at::set_num_threads(std::stoi(arguments[2]));
+  at::set_num_threads(std::stoi(arguments[3]));
   std::vector<Crop> crops;
   for (auto file = split + 1; file != arguments.end(); ++file) {
     std::vector<Crop> more = LoadCrops(*file);
     std::move(more.begin(), more.end(), std::back_inserter(crops));
   }
-  Train(arguments[0], std::stol(arguments[1]), NetBefore(arguments[3]), {arguments.begin() + 4, split},
-        std::move(crops));
+  Train(arguments[0], std::stol(arguments[1]), std::stod(arguments[2]), NetBefore(arguments[4]),
+        {arguments.begin() + 5, split}, std::move(crops));
 }
 
 }  // namespace
