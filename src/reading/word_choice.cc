@@ -82,7 +82,8 @@ bool HasDesignatorForm(std::string_view text) {
     }
     // No class has the letters I and O, which are read for 1 and 0; IC is met on drawings of the 1970s.
     const std::string_view letters = text.substr(start, letters_end - start);
-    return letters_end > start && i > digits && (letters == "IC" || letters.find_first_of("IO") == std::string_view::npos);
+    return letters_end > start && i > digits &&
+           (letters == "IC" || letters.find_first_of("IO") == std::string_view::npos);
   };
   if (!letters_then_digits()) {
     return false;

@@ -21,8 +21,8 @@ TEST(WordChoice, KnowsTheFormOfADesignator) {
     EXPECT_TRUE(HasDesignatorForm(text)) << text;
   }
   // Values, tube types, pin numbers and noise.
-  for (const char* text :
-       {"", "12", "470K", "6CB6", "R", "r1", "R12345", "R1-", "ABCD1", "RI7", "CO1", "1N34A", "C1AB", "R-1034", "-12", "R--1"}) {
+  for (const char* text : {"", "12", "470K", "6CB6", "R", "r1", "R12345", "R1-", "ABCD1", "RI7", "CO1", "1N34A", "C1AB",
+                           "R-1034", "-12", "R--1"}) {
     EXPECT_FALSE(HasDesignatorForm(text)) << text;
   }
 }
