@@ -192,6 +192,7 @@ void StripPencil(const CleanPage& page, std::vector<Part>& chain) {
     return;
   }
   std::vector<int> levels;
+  levels.reserve(chain.size());
   for (const Part& part : chain) levels.push_back(InkLevel(page, part));
   const auto is_tick = [](int level, std::span<const int> others) {
     int darkest = 255;
