@@ -7,7 +7,6 @@
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
-#include <initializer_list>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -16,6 +15,7 @@ namespace benchleaf {
 namespace {
 
 constexpr std::uint8_t kInkBelow = 128;
+constexpr std::uint8_t kHeavyInkBelow = 80;  // of letters that touch otherwise
 
 // The levels of the label's ground and of its lightest letters, and the one that half of it is darker than.
 struct Levels {
@@ -68,7 +68,7 @@ bool HoldsLetters(const InkImage& label, double cap) {
 
 // The label's letters as ink; nothing when it holds none. Heavy letters touch, and part where less counts as ink.
 std::optional<InkImage> LettersOf(const GreyImage& label, double cap) {
-  for (const std::uint8_t ink_below : std::initializer_list<std::uint8_t>{128, 80}) {
+  for (const std::uint8_t ink_below : {kInkBelow, kHeavyInkBelow}) {
     InkImage letters = Thresholded(label, ink_below);
     if (HoldsLetters(letters, cap)) {
       return letters;
@@ -80,17 +80,17 @@ std::optional<InkImage> LettersOf(const GreyImage& label, double cap) {
 // Whether a frame `edge` px wide, as far from the label's border, is dark all round. Blots of photographs are ragged.
 bool HasDarkFrame(const GreyImage& label, int edge) {
   constexpr double kDark = 0.9;
-  const Box outer{edge, edge, label.width - 2 * edge, label.height - 2 * edge};
-  const Box inner{2 * edge, 2 * edge, label.width - 4 * edge, label.height - 4 * edge};
   int pixels = 0;
   int dark = 0;
-  for (int y = outer.y; y < outer.bottom(); ++y) {
-    for (int x = outer.x; x < outer.right(); ++x) {
-      const bool within = y >= inner.y && y < inner.bottom() && x >= inner.x && x < inner.right();
-      pixels += within ? 0 : 1;
-      dark += !within && label.row(y)[x] < kInkBelow ? 1 : 0;
+  const auto add = [&](const Box& box, int sign) {
+    for (int y = box.y; y < box.bottom(); ++y) {
+      dark += sign * static_cast<int>(std::count_if(label.row(y) + box.x, label.row(y) + box.right(),
+                                                    [](std::uint8_t level) { return level < kInkBelow; }));
     }
-  }
+    pixels += sign * box.width * box.height;
+  };
+  add({edge, edge, label.width - 2 * edge, label.height - 2 * edge}, 1);
+  add({2 * edge, 2 * edge, label.width - 4 * edge, label.height - 4 * edge}, -1);
   return dark > kDark * pixels;
 }
 

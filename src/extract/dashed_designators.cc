@@ -98,10 +98,11 @@ std::string WithoutDesignatorDashes(std::string_view plain, const Rules::Tables&
   return Without(plain, [&](std::string_view letters) { return IsDesignatorClass(letters, tables); });
 }
 
-void LeaveOutDesignatorDashes(std::vector<Piece>& pieces, const Rules::Tables& tables) {
+std::vector<Piece> UndashedPiecesOf(const PageReading& reading, const Rules::Tables& tables) {
+  std::vector<Piece> pieces = PiecesOf(reading);
   const auto classes = DashedClasses(pieces, tables);
   if (classes.empty()) {
-    return;
+    return pieces;
   }
   const auto without = [&](const std::string& text) {
     return Without(text, [&](std::string_view letters) { return classes.count(letters) != 0; });
@@ -110,6 +111,7 @@ void LeaveOutDesignatorDashes(std::vector<Piece>& pieces, const Rules::Tables& t
     piece.text = without(piece.text);
     for (Alternative& other : piece.alternatives) other.text = without(other.text);
   }
+  return pieces;
 }
 
 }  // namespace benchleaf::extract

@@ -21,11 +21,11 @@ std::size_t DashBehindLetters(std::string_view text);
 // stays: R1-8, V1-6AU6.
 std::string WithoutDesignatorDashes(std::string_view plain, const Rules::Tables& tables);
 
-// Where the page prints its designators so, takes the dashes out of its pieces and of their other readings. It does
-// when more words are designators with a dash than without, at least four, and most of their numbers are as low, or as
-// close to each other, as those that count parts are; makers' numbers are scattered. A class whose own numbers are
-// scattered keeps its dashes.
-void LeaveOutDesignatorDashes(std::vector<Piece>& pieces, const Rules::Tables& tables);
+// The page's pieces, as PiecesOf (pieces.h) gives them; where the page prints its designators so, without these dashes,
+// in their other readings, too. It does when more words are designators with a dash than without, at least four, and
+// most of their numbers are as low, or as close to each other, as those that count parts are; makers' numbers are
+// scattered. A class whose own numbers are scattered keeps its dashes.
+std::vector<Piece> UndashedPiecesOf(const PageReading& reading, const Rules::Tables& tables);
 
 }  // namespace benchleaf::extract
 

@@ -98,8 +98,7 @@ std::vector<Sighting> ExtractSightings(const PageReading& reading, const PageRow
   const Rules::Tables& tables = rules.tables();
   const std::vector<extract::ListPageRow>& rows = *page_rows.rows;
   const bool list = !rows.empty();
-  std::vector<extract::Piece> pieces = extract::PiecesOf(reading);
-  extract::LeaveOutDesignatorDashes(pieces, tables);
+  std::vector<extract::Piece> pieces = extract::UndashedPiecesOf(reading, tables);
   const double cap = extract::CapHeight(reading);
   if (list) {
     pieces = extract::WithoutLeaders(pieces, cap);

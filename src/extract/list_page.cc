@@ -106,10 +106,8 @@ void TakeSurest(Piece& piece, const Rules::Tables& tables) {
 
 // The upright pieces, without leaders, those put together that a reader took apart.
 std::vector<Piece> ListPieces(const PageReading& reading, double cap, const Rules::Tables& tables) {
-  std::vector<Piece> read = PiecesOf(reading);
-  LeaveOutDesignatorDashes(read, tables);
   std::vector<Piece> upright;
-  for (Piece& piece : read) {
+  for (Piece& piece : UndashedPiecesOf(reading, tables)) {
     TakeSurest(piece, tables);
     if (piece.turn == 0) {
       upright.push_back(std::move(piece));

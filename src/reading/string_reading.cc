@@ -21,8 +21,10 @@ constexpr std::size_t kPhraseLetters = 8;
 constexpr std::size_t kNoteLetters = 16;
 constexpr std::size_t kMostLettersSpacedOut = 6;
 
-// Designators that surely run down the page, from which on others may, too.
+// Designators that surely run down the page, from which on strings that read well upwards are read downwards as well: a
+// fair 98 is R6. How sure these must be.
 constexpr std::size_t kFewestDown = 2;
+constexpr double kSurelyDown = 0.9;
 
 // A designator whose letters stand apart, read with the gaps closed; nothing where none stand apart, and for whatever
 // else stands so.
@@ -149,18 +151,12 @@ bool IsSureDesignator(const std::vector<Word>& words) {
   return BestConfidence(words) >= kSure && HasDesignatorForm(words);
 }
 
-// Strings that read well upwards, read downwards as well: where some designators run down the page, a fair 98 is R6.
-std::vector<Word> ReadDownwards(const CleanPage& page, const std::vector<TextString>& strings, LineReader& reader) {
-  constexpr double kReadsWell = 0.9;
-  std::vector<Word> down;
-  for (const TextString& string : strings) {
-    for (Word& word : ReadOne(page, string, 90, reader)) {
-      if (HasDesignatorForm(word.text) && word.confidence >= kReadsWell) {
-        down.push_back(std::move(word));
-      }
-    }
-  }
-  return down;
+// The words with a designator's form that the string holds when it is read at this turn, at least so sure.
+std::vector<Word> ReadDesignators(const CleanPage& page, const TextString& string, int turn, double least,
+                                  LineReader& reader) {
+  std::vector<Word> words = ReadOne(page, string, turn, reader);
+  std::erase_if(words, [&](const Word& word) { return !HasDesignatorForm(word.text) || word.confidence < least; });
+  return words;
 }
 
 // Lying strings of a designator's length and height that may stand upside down.
@@ -194,11 +190,9 @@ std::vector<Word> ReadUpended(const CleanPage& page, const PerhapsUpended& upend
   std::vector<Word> found;
   std::size_t sure = 0;
   const auto read = [&](const TextString& string, double least) {
-    for (Word& word : ReadOne(page, string, 180, reader)) {
-      if (HasDesignatorForm(word.text) && word.confidence >= least) {
-        sure += word.confidence >= kSure ? 1 : 0;
-        found.push_back(std::move(word));
-      }
+    for (Word& word : ReadDesignators(page, string, 180, least, reader)) {
+      sure += word.confidence >= kSure ? 1 : 0;
+      found.push_back(std::move(word));
     }
   };
   const std::size_t stride = std::max<std::size_t>(1, upended.likely.size() / kSample);
@@ -302,7 +296,7 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
     }
   }
   if (surely_down >= kFewestDown) {
-    add(ReadDownwards(page, perhaps_down, reader));
+    for (const TextString& string : perhaps_down) add(ReadDesignators(page, string, 90, kSurelyDown, reader));
   }
   for (const TextString& string : page.steps.broken ? FindBrokenStrings(page) : std::vector<TextString>()) {
     if (!IsReadAlready(string, words) && !IsFilled(page, string, strings)) {
