@@ -1,43 +1,29 @@
-// The scalars that the stored forms are made of. Every record is an array of fixed length, not a map: field names would
-// double the size of a page. A change of any form needs a new schema version (store/schema.h).
+// What the writer and the reader of the stored forms agree on. Every record is an array of fixed length, not a map:
+// field names would double the size of a page. A change of any form needs a new schema version (store/schema.h).
 
 #ifndef BENCHLEAF_RECORD_CBOR_ITEMS_H_
 #define BENCHLEAF_RECORD_CBOR_ITEMS_H_
 
-#include "benchleaf/core/geometry.h"
-#include "benchleaf/core/result.h"
+namespace benchleaf::cbor {
 
-#include <nlohmann/json.hpp>
+// Major types and simple values of RFC 8949, sections 3.1 and 3.3.
+inline constexpr unsigned kUnsigned = 0;
+inline constexpr unsigned kNegative = 1;
+inline constexpr unsigned kBytes = 2;
+inline constexpr unsigned kText = 3;
+inline constexpr unsigned kArray = 4;
+inline constexpr unsigned kSimple = 7;
+inline constexpr unsigned kFalse = 20;
+inline constexpr unsigned kTrue = 21;
+inline constexpr unsigned kNull = 22;
+inline constexpr unsigned kSingle = 26;
+inline constexpr unsigned kDouble = 27;
 
-#include <optional>
-#include <string>
-
-namespace benchleaf {
-
-// A text string, mended where it is not UTF-8.
-nlohmann::json TextItem(const std::string& text);
-
-// A name that must come back as it was, such as a path: a text string, or a byte string when it is not UTF-8.
-nlohmann::json NameItem(const std::string& name);
-
-// A number that is no fraction; 0 when it is not finite.
-nlohmann::json RealItem(double value);
-
-// A confidence, cut to 0..1, in ten-thousandths: as fine as the export shows it.
-nlohmann::json ConfidenceItem(double confidence);
-
-// [x, y, width, height], cut to 0..1, in millionths: a thirtieth of a pixel on the largest page that is read.
-nlohmann::json FractionBoxItem(const FractionBox& box);
-
-// null, or [code, message, source, page].
-nlohmann::json FailureItem(const std::optional<Error>& failure);
-
-// The bytes of one item.
-std::string CborBytes(const nlohmann::json& item);
-
+// Confidences are kept in ten-thousandths: as fine as the export shows them.
 inline constexpr double kConfidenceUnits = 1e4;
+// Boxes in millionths of the page: a thirtieth of a pixel on the largest page that is read.
 inline constexpr double kFractionUnits = 1e6;
 
-}  // namespace benchleaf
+}  // namespace benchleaf::cbor
 
 #endif  // BENCHLEAF_RECORD_CBOR_ITEMS_H_

@@ -10,18 +10,7 @@ namespace benchleaf {
 
 namespace {
 
-// Major types and simple values of RFC 8949, sections 3.1 and 3.3.
-constexpr unsigned kUnsigned = 0;
-constexpr unsigned kNegative = 1;
-constexpr unsigned kBytes = 2;
-constexpr unsigned kText = 3;
-constexpr unsigned kArray = 4;
-constexpr unsigned kSimple = 7;
-constexpr unsigned kFalse = 20;
-constexpr unsigned kTrue = 21;
-constexpr unsigned kSingle = 26;
-constexpr unsigned kDouble = 27;
-constexpr char kNullByte = '\xF6';
+constexpr char kNullByte = static_cast<char>(cbor::kSimple << 5U | cbor::kNull);
 
 }  // namespace
 
@@ -58,7 +47,7 @@ CborReader::Head CborReader::NextHead() {
 std::size_t CborReader::Array() {
   const Head head = NextHead();
   // Every item takes a byte at least, so a longer array cannot be true, and counts need no other bound.
-  if (head.major != kArray || head.number > left_.size()) Refuse();
+  if (head.major != cbor::kArray || head.number > left_.size()) Refuse();
   return ok_ ? static_cast<std::size_t>(head.number) : 0;
 }
 
@@ -68,9 +57,9 @@ void CborReader::Array(std::size_t length) {
 
 std::int64_t CborReader::Integer(std::int64_t least, std::int64_t most) {
   const Head head = NextHead();
-  if (head.major > kNegative || !std::in_range<std::int64_t>(head.number)) Refuse();
+  if (head.major > cbor::kNegative || !std::in_range<std::int64_t>(head.number)) Refuse();
   const auto number = static_cast<std::int64_t>(head.number);
-  const std::int64_t value = head.major == kUnsigned ? number : -1 - number;
+  const std::int64_t value = head.major == cbor::kUnsigned ? number : -1 - number;
   if (value < least || value > most) Refuse();
   return ok_ ? value : 0;
 }
@@ -80,9 +69,9 @@ int CborReader::Int(int least, int most) { return static_cast<int>(Integer(least
 double CborReader::Real() {
   const Head head = NextHead();
   double value = 0;
-  if (head.major == kSimple && head.low == kDouble) {
+  if (head.major == cbor::kSimple && head.low == cbor::kDouble) {
     value = std::bit_cast<double>(head.number);
-  } else if (head.major == kSimple && head.low == kSingle) {
+  } else if (head.major == cbor::kSimple && head.low == cbor::kSingle) {
     value = static_cast<double>(std::bit_cast<float>(static_cast<std::uint32_t>(head.number)));
   } else {
     Refuse();
@@ -92,13 +81,13 @@ double CborReader::Real() {
 }
 
 double CborReader::Confidence() {
-  return static_cast<double>(Integer(0, static_cast<std::int64_t>(kConfidenceUnits))) / kConfidenceUnits;
+  return static_cast<double>(Integer(0, static_cast<std::int64_t>(cbor::kConfidenceUnits))) / cbor::kConfidenceUnits;
 }
 
 bool CborReader::Bool() {
   const Head head = NextHead();
-  if (head.major != kSimple || (head.low != kTrue && head.low != kFalse)) Refuse();
-  return ok_ && head.low == kTrue;
+  if (head.major != cbor::kSimple || (head.low != cbor::kTrue && head.low != cbor::kFalse)) Refuse();
+  return ok_ && head.low == cbor::kTrue;
 }
 
 std::string CborReader::NextString(unsigned major) {
@@ -114,7 +103,7 @@ std::string CborReader::NextString(unsigned major) {
 }
 
 std::string CborReader::Text() {
-  std::string text = NextString(kText);
+  std::string text = NextString(cbor::kText);
   if (!IsUtf8(text)) {
     Refuse();
     text.clear();
@@ -123,10 +112,10 @@ std::string CborReader::Text() {
 }
 
 unsigned CborReader::PeekMajor() const {
-  return left_.empty() ? kSimple : static_cast<unsigned char>(left_.front()) >> 5U;
+  return left_.empty() ? cbor::kSimple : static_cast<unsigned char>(left_.front()) >> 5U;
 }
 
-std::string CborReader::Name() { return PeekMajor() == kBytes ? NextString(kBytes) : Text(); }
+std::string CborReader::Name() { return PeekMajor() == cbor::kBytes ? NextString(cbor::kBytes) : Text(); }
 
 bool CborReader::Null() {
   if (left_.empty() || left_.front() != kNullByte) return false;
@@ -136,7 +125,7 @@ bool CborReader::Null() {
 
 FractionBox CborReader::Box() {
   const auto fraction = [this] {
-    return static_cast<double>(Integer(0, static_cast<std::int64_t>(kFractionUnits))) / kFractionUnits;
+    return static_cast<double>(Integer(0, static_cast<std::int64_t>(cbor::kFractionUnits))) / cbor::kFractionUnits;
   };
   Array(4);
   FractionBox box;

@@ -1,5 +1,5 @@
-#include "record/cbor_items.h"
 #include "record/cbor_reader.h"
+#include "record/cbor_writer.h"
 
 #include "benchleaf/record/codec.h"
 
@@ -8,13 +8,16 @@
 
 namespace benchleaf {
 
-using nlohmann::json;
-
 namespace {
 
-json FileItem(const FileRecord& file) {
-  return json::array({NameItem(file.path), TextItem(file.hash), file.size_bytes, file.volume, file.page_count,
-                      FailureItem(file.failure)});
+void WriteFile(const FileRecord& file, CborWriter& writer) {
+  writer.Array(6);
+  writer.Name(file.path);
+  writer.Text(file.hash);
+  writer.Integer(static_cast<std::int64_t>(file.size_bytes));
+  writer.Integer(file.volume);
+  writer.Integer(file.page_count);
+  writer.Failure(file.failure);
 }
 
 FileRecord ReadFile(CborReader& reader) {
@@ -29,17 +32,22 @@ FileRecord ReadFile(CborReader& reader) {
   return file;
 }
 
+void WritePosition(std::size_t position, CborWriter& writer) { writer.Integer(static_cast<std::int64_t>(position)); }
+
 std::size_t ReadPosition(CborReader& reader) { return static_cast<std::size_t>(reader.Int(0)); }
 
 }  // namespace
 
 std::string EncodeManualHead(const ManualRecord& manual) {
-  json::array_t files;
-  files.reserve(manual.files.size());
-  for (const FileRecord& file : manual.files) files.push_back(FileItem(file));
-  return CborBytes(
-      json::array({NameItem(manual.set), NameItem(manual.maker), NameItem(manual.model), NameItem(manual.manual),
-                   NameItem(manual.title), std::move(files), TextItem(manual.rules)}));
+  CborWriter writer;
+  writer.Array(7);
+  for (const std::string* name : {&manual.set, &manual.maker, &manual.model, &manual.manual, &manual.title}) {
+    writer.Name(*name);
+  }
+  writer.Array(manual.files.size());
+  for (const FileRecord& file : manual.files) WriteFile(file, writer);
+  writer.Text(manual.rules);
+  return writer.Take();
 }
 
 Result<ManualRecord> DecodeManualHead(std::string_view bytes) {
@@ -58,13 +66,18 @@ Result<ManualRecord> DecodeManualHead(std::string_view bytes) {
 }
 
 std::string EncodeLinks(const std::vector<Link>& links) {
-  json::array_t items;
-  items.reserve(links.size());
+  CborWriter writer;
+  writer.Array(links.size());
   for (const Link& link : links) {
-    items.push_back(json::array({link.entry_page, link.entry, link.seen_page, link.sighting,
-                                 ConfidenceItem(link.confidence), TextItem(link.reason)}));
+    writer.Array(6);
+    WritePosition(link.entry_page, writer);
+    WritePosition(link.entry, writer);
+    WritePosition(link.seen_page, writer);
+    WritePosition(link.sighting, writer);
+    writer.Confidence(link.confidence);
+    writer.Text(link.reason);
   }
-  return CborBytes(items);
+  return writer.Take();
 }
 
 Result<std::vector<Link>> DecodeLinks(std::string_view bytes) {

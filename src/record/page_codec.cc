@@ -1,29 +1,26 @@
-#include "record/cbor_items.h"
 #include "record/cbor_reader.h"
+#include "record/cbor_writer.h"
 #include "record/reading_items.h"
 
 #include "benchleaf/record/codec.h"
 
+#include <span>
 #include <utility>
 #include <vector>
 
 namespace benchleaf {
 
-using nlohmann::json;
-
 namespace {
 
-json TextsItem(const std::vector<std::string>& texts) {
-  json::array_t items;
-  items.reserve(texts.size());
-  for (const std::string& text : texts) items.push_back(TextItem(text));
-  return items;
-}
-
 // A kind stands by its name: it is once a page, and names outlive a new order of the kinds.
-json FactsItem(const PageFacts& facts) {
-  return json::array({std::string(Name(facts.kind)), ConfidenceItem(facts.kind_confidence),
-                      TextItem(facts.printed_number), TextsItem(facts.titles), TextItem(facts.model)});
+void WriteFacts(const PageFacts& facts, CborWriter& writer) {
+  writer.Array(5);
+  writer.Text(Name(facts.kind));
+  writer.Confidence(facts.kind_confidence);
+  writer.Text(facts.printed_number);
+  writer.Array(facts.titles.size());
+  for (const std::string& title : facts.titles) writer.Text(title);
+  writer.Text(facts.model);
 }
 
 PageFacts ReadFacts(CborReader& reader) {
@@ -40,10 +37,15 @@ PageFacts ReadFacts(CborReader& reader) {
   return facts;
 }
 
-json SightingItem(const Sighting& sighting) {
-  return json::array({static_cast<int>(sighting.kind), TextItem(sighting.text), TextItem(sighting.read),
-                      FractionBoxItem(sighting.box), sighting.turn, ConfidenceItem(sighting.confidence),
-                      TextItem(sighting.assembly)});
+void WriteSighting(const Sighting& sighting, CborWriter& writer) {
+  writer.Array(7);
+  writer.Integer(static_cast<int>(sighting.kind));
+  writer.Text(sighting.text);
+  writer.Text(sighting.read);
+  writer.Box(sighting.box);
+  writer.Integer(sighting.turn);
+  writer.Confidence(sighting.confidence);
+  writer.Text(sighting.assembly);
 }
 
 Sighting ReadSighting(CborReader& reader) {
@@ -59,10 +61,17 @@ Sighting ReadSighting(CborReader& reader) {
   return sighting;
 }
 
-json EntryItem(const Entry& entry) {
-  return json::array({TextItem(entry.designator), TextItem(entry.assembly), TextItem(entry.description),
-                      TextItem(entry.part_number), TextItem(entry.quantity), TextItem(entry.value),
-                      FractionBoxItem(entry.box), ConfidenceItem(entry.confidence), TextItem(entry.item)});
+void WriteEntry(const Entry& entry, CborWriter& writer) {
+  writer.Array(9);
+  writer.Text(entry.designator);
+  writer.Text(entry.assembly);
+  writer.Text(entry.description);
+  writer.Text(entry.part_number);
+  writer.Text(entry.quantity);
+  writer.Text(entry.value);
+  writer.Box(entry.box);
+  writer.Confidence(entry.confidence);
+  writer.Text(entry.item);
 }
 
 Entry ReadEntry(CborReader& reader) {
@@ -82,17 +91,28 @@ Entry ReadEntry(CborReader& reader) {
 
 }  // namespace
 
-std::string EncodePage(const PageRecord& page, WithReadings with_readings) {
-  json::array_t sightings;
-  sightings.reserve(page.sightings.size());
-  for (const Sighting& sighting : page.sightings) sightings.push_back(SightingItem(sighting));
-  json::array_t entries;
-  entries.reserve(page.entries.size());
-  for (const Entry& entry : page.entries) entries.push_back(EntryItem(entry));
-  json reading = with_readings == WithReadings::kYes ? ReadingItem(page.reading) : json();
-  return CborBytes(json::array({NameItem(page.file), page.page, page.volume, NameItem(page.content_key),
-                                FailureItem(page.failure), page.plain_mode, FactsItem(page.facts), std::move(sightings),
-                                std::move(entries), std::move(reading)}));
+std::string EncodePage(const PageRecord& page, PageParts parts) {
+  CborWriter writer;
+  writer.Array(10);
+  writer.Name(page.file);
+  writer.Integer(page.page);
+  writer.Integer(page.volume);
+  writer.Name(page.content_key);
+  writer.Failure(page.failure);
+  writer.Bool(page.plain_mode);
+  WriteFacts(page.facts, writer);
+  const std::span<const Sighting> sightings(page.sightings.data(),
+                                            parts == PageParts::kRecord ? 0 : page.sightings.size());
+  writer.Array(sightings.size());
+  for (const Sighting& sighting : sightings) WriteSighting(sighting, writer);
+  writer.Array(page.entries.size());
+  for (const Entry& entry : page.entries) WriteEntry(entry, writer);
+  if (parts == PageParts::kAll) {
+    WriteReading(page.reading, writer);
+  } else {
+    writer.Null();
+  }
+  return writer.Take();
 }
 
 namespace {
@@ -130,7 +150,11 @@ Result<PageRecord> DecodePage(std::string_view bytes) {
   return Decoded(reader, std::move(page), "page");
 }
 
-std::string EncodeSighting(const Sighting& sighting) { return CborBytes(SightingItem(sighting)); }
+std::string EncodeSighting(const Sighting& sighting) {
+  CborWriter writer;
+  WriteSighting(sighting, writer);
+  return writer.Take();
+}
 
 Result<Sighting> DecodeSighting(std::string_view bytes) {
   CborReader reader(bytes);

@@ -1,5 +1,5 @@
-#include "record/cbor_items.h"
 #include "record/cbor_reader.h"
+#include "record/cbor_writer.h"
 #include "record/reading_items.h"
 
 #include "benchleaf/record/codec.h"
@@ -8,13 +8,18 @@
 
 namespace benchleaf {
 
-using nlohmann::json;
-
 namespace {
 
-json FrameItem(const PageFrame& frame) {
-  return json::array({frame.scan_width, frame.scan_height, RealItem(frame.dpi), frame.orientation,
-                      RealItem(frame.scale), RealItem(frame.skew_degrees), frame.level_width, frame.level_height});
+void WriteFrame(const PageFrame& frame, CborWriter& writer) {
+  writer.Array(8);
+  writer.Integer(frame.scan_width);
+  writer.Integer(frame.scan_height);
+  writer.Real(frame.dpi);
+  writer.Integer(frame.orientation);
+  writer.Real(frame.scale);
+  writer.Real(frame.skew_degrees);
+  writer.Integer(frame.level_width);
+  writer.Integer(frame.level_height);
 }
 
 PageFrame ReadFrame(CborReader& reader) {
@@ -31,10 +36,15 @@ PageFrame ReadFrame(CborReader& reader) {
   return frame;
 }
 
-json MeasuresItem(const PageMeasures& measures) {
-  return json::array({RealItem(measures.cap_height_px), measures.glyphs, measures.long_lines,
-                      RealItem(measures.line_ink), RealItem(measures.text_row_share), RealItem(measures.long_row_share),
-                      RealItem(measures.dark_share)});
+void WriteMeasures(const PageMeasures& measures, CborWriter& writer) {
+  writer.Array(7);
+  writer.Real(measures.cap_height_px);
+  writer.Integer(measures.glyphs);
+  writer.Integer(measures.long_lines);
+  writer.Real(measures.line_ink);
+  writer.Real(measures.text_row_share);
+  writer.Real(measures.long_row_share);
+  writer.Real(measures.dark_share);
 }
 
 PageMeasures ReadMeasures(CborReader& reader) {
@@ -50,27 +60,24 @@ PageMeasures ReadMeasures(CborReader& reader) {
   return measures;
 }
 
+constexpr std::size_t kFixedOfWord = 8;
+
 // [text, x, y, width, height, turn, confidence, origin, then text and confidence of each alternative].
-json WordItem(const Word& word) {
-  json::array_t item;
-  item.reserve(8 + 2 * word.alternatives.size());
-  item.push_back(TextItem(word.text));
-  for (const int number : {word.box.x, word.box.y, word.box.width, word.box.height, word.turn}) {
-    item.emplace_back(number);
-  }
-  item.push_back(ConfidenceItem(word.confidence));
-  item.emplace_back(static_cast<int>(word.origin));
+void WriteWord(const Word& word, CborWriter& writer) {
+  writer.Array(kFixedOfWord + 2 * word.alternatives.size());
+  writer.Text(word.text);
+  for (const int number : {word.box.x, word.box.y, word.box.width, word.box.height, word.turn}) writer.Integer(number);
+  writer.Confidence(word.confidence);
+  writer.Integer(static_cast<int>(word.origin));
   for (const Alternative& alternative : word.alternatives) {
-    item.push_back(TextItem(alternative.text));
-    item.push_back(ConfidenceItem(alternative.confidence));
+    writer.Text(alternative.text);
+    writer.Confidence(alternative.confidence);
   }
-  return item;
 }
 
 Word ReadWord(CborReader& reader) {
-  constexpr std::size_t kFixed = 8;
   const std::size_t length = reader.Array();
-  if (length < kFixed || length % 2 != 0) reader.Refuse();
+  if (length < kFixedOfWord || length % 2 != 0) reader.Refuse();
   Word word;
   word.text = reader.Text();
   word.box.x = reader.Int();
@@ -80,7 +87,7 @@ Word ReadWord(CborReader& reader) {
   word.turn = reader.Int(0, 359);
   word.confidence = reader.Confidence();
   word.origin = static_cast<WordOrigin>(reader.Int(0, static_cast<int>(WordOrigin::kLayer)));
-  for (std::size_t i = kFixed; i < length && reader.ok(); i += 2) {
+  for (std::size_t i = kFixedOfWord; i < length && reader.ok(); i += 2) {
     Alternative alternative;
     alternative.text = reader.Text();
     alternative.confidence = reader.Confidence();
@@ -91,11 +98,12 @@ Word ReadWord(CborReader& reader) {
 
 }  // namespace
 
-json ReadingItem(const PageReading& reading) {
-  json::array_t words;
-  words.reserve(reading.words.size());
-  for (const Word& word : reading.words) words.push_back(WordItem(word));
-  return json::array({FrameItem(reading.frame), MeasuresItem(reading.measures), std::move(words)});
+void WriteReading(const PageReading& reading, CborWriter& writer) {
+  writer.Array(3);
+  WriteFrame(reading.frame, writer);
+  WriteMeasures(reading.measures, writer);
+  writer.Array(reading.words.size());
+  for (const Word& word : reading.words) WriteWord(word, writer);
 }
 
 PageReading ReadReading(CborReader& reader) {
@@ -108,7 +116,11 @@ PageReading ReadReading(CborReader& reader) {
   return reading;
 }
 
-std::string EncodeReading(const PageReading& reading) { return CborBytes(ReadingItem(reading)); }
+std::string EncodeReading(const PageReading& reading) {
+  CborWriter writer;
+  WriteReading(reading, writer);
+  return writer.Take();
+}
 
 Result<PageReading> DecodeReading(std::string_view bytes) {
   CborReader reader(bytes);

@@ -4,15 +4,14 @@
 #define BENCHLEAF_RECORD_READING_ITEMS_H_
 
 #include "record/cbor_reader.h"
+#include "record/cbor_writer.h"
 
 #include "benchleaf/reading/page_reading.h"
-
-#include <nlohmann/json.hpp>
 
 namespace benchleaf {
 
 // [frame, measures, words].
-nlohmann::json ReadingItem(const PageReading& reading);
+void WriteReading(const PageReading& reading, CborWriter& writer);
 PageReading ReadReading(CborReader& reader);
 
 }  // namespace benchleaf

@@ -14,6 +14,9 @@
 #include <algorithm>
 #include <map>
 #include <string>
+#include <string_view>
+#include <unordered_map>
+#include <unordered_set>
 #include <utility>
 
 namespace benchleaf::store {
@@ -56,9 +59,7 @@ std::string PageData(const ManualRecord& manual, const PageRecord& page, const F
   FieldWriter fields;
   fields.Text(manual.set);
   fields.Text(manual.manual);
-  PageRecord head = page;
-  head.sightings.clear();
-  fields.Text(EncodePage(head, WithReadings::kNo));
+  fields.Text(EncodePage(page, PageParts::kRecord));
   fields.Number(page.sightings.size());
   for (std::size_t i = 0; i < page.sightings.size(); ++i) {
     const Sighting& sighting = page.sightings[i];
@@ -74,7 +75,20 @@ std::string PageData(const ManualRecord& manual, const PageRecord& page, const F
 void IndexWords(const PageReading& reading, Xapian::Document& document) {
   Xapian::TermGenerator generator;
   generator.set_document(document);
-  for (const Word& word : reading.words) generator.index_text_without_positions(word.text);
+  // Words stand on a page again and again, and to cut them takes long: each is cut once.
+  std::unordered_map<std::string_view, Xapian::termcount> counts;
+  for (const Word& word : reading.words) ++counts[word.text];
+  for (const auto& [text, count] : counts) {
+    generator.index_text_without_positions(Xapian::Utf8Iterator(text.data(), text.size()), count);
+  }
+}
+
+void IndexOtherReadings(const PageReading& reading, const Rules& rules, Xapian::Document& document) {
+  std::unordered_set<std::string> readings;
+  for (const Word& word : reading.words) {
+    for (std::string& folded : FoldedReadings(word, rules)) readings.insert(std::move(folded));
+  }
+  for (const std::string& folded : readings) document.add_boolean_term(MisreadTerm(folded));
 }
 
 Xapian::Document ReadingDocument(const ManualRecord& manual, const PageRecord& page) {
@@ -103,9 +117,7 @@ Xapian::Document PageDocument(const ManualRecord& manual, const PageRecord& page
   document.add_boolean_term(KeyTerm(page.content_key));
   AddSightingTerms(page, forms, rules, document);
   IndexWords(page.reading, document);
-  for (const Word& word : page.reading.words) {
-    for (const std::string& folded : FoldedReadings(word, rules)) document.add_boolean_term(MisreadTerm(folded));
-  }
+  IndexOtherReadings(page.reading, rules, document);
   return document;
 }
 

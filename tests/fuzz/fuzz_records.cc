@@ -20,7 +20,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
       break;
     case 'p':
       if (const auto page = DecodePage(bytes)) {
-        Promise(DecodePage(EncodePage(*page, WithReadings::kYes)).has_value());
+        Promise(DecodePage(EncodePage(*page, PageParts::kAll)).has_value());
       }
       break;
     case 's':

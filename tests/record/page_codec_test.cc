@@ -12,7 +12,7 @@ namespace {
 
 TEST(PageCodecTest, ComesBackAsItWas) {
   for (const PageRecord& page : MakeManual().pages) {
-    const Result<PageRecord> decoded = DecodePage(EncodePage(page, WithReadings::kYes));
+    const Result<PageRecord> decoded = DecodePage(EncodePage(page, PageParts::kAll));
     ASSERT_TRUE(decoded) << decoded.error().message;
     EXPECT_EQ(*decoded, page);
   }
@@ -20,8 +20,18 @@ TEST(PageCodecTest, ComesBackAsItWas) {
 
 TEST(PageCodecTest, LeavesTheReadingOutOnDemand) {
   PageRecord page = MakeManual().pages[0];
-  const Result<PageRecord> decoded = DecodePage(EncodePage(page, WithReadings::kNo));
+  const Result<PageRecord> decoded = DecodePage(EncodePage(page, PageParts::kWithoutReading));
   ASSERT_TRUE(decoded);
+  page.reading = PageReading();
+  EXPECT_EQ(*decoded, page);
+}
+
+TEST(PageCodecTest, LeavesSightingsOutOnDemandToo) {
+  PageRecord page = MakeManual().pages[0];
+  ASSERT_FALSE(page.sightings.empty());
+  const Result<PageRecord> decoded = DecodePage(EncodePage(page, PageParts::kRecord));
+  ASSERT_TRUE(decoded);
+  page.sightings.clear();
   page.reading = PageReading();
   EXPECT_EQ(*decoded, page);
 }
@@ -29,7 +39,7 @@ TEST(PageCodecTest, LeavesTheReadingOutOnDemand) {
 TEST(PageCodecTest, KeepsEveryKind) {
   for (int kind = 0; kind <= static_cast<int>(PageKind::kOther); ++kind) {
     const PageRecord page = MakePage("a.pdf", 1, static_cast<PageKind>(kind));
-    const Result<PageRecord> decoded = DecodePage(EncodePage(page, WithReadings::kNo));
+    const Result<PageRecord> decoded = DecodePage(EncodePage(page, PageParts::kWithoutReading));
     ASSERT_TRUE(decoded) << kind;
     EXPECT_EQ(decoded->facts.kind, page.facts.kind);
   }
@@ -38,7 +48,7 @@ TEST(PageCodecTest, KeepsEveryKind) {
 TEST(PageCodecTest, FileNamesComeBackByteForByte) {
   PageRecord page = MakePage("set/caf\xE9.pdf", 1, PageKind::kText);  // Latin-1, as an old disk may have it
   page.failure = Error{ErrorCode::kDamaged, "cut \xFF short", page.file, 1};
-  const Result<PageRecord> decoded = DecodePage(EncodePage(page, WithReadings::kYes));
+  const Result<PageRecord> decoded = DecodePage(EncodePage(page, PageParts::kAll));
   ASSERT_TRUE(decoded);
   EXPECT_EQ(decoded->file, page.file);
   EXPECT_EQ(decoded->content_key, page.content_key);
@@ -50,7 +60,7 @@ TEST(PageCodecTest, KeepsBoxesToAMillionth) {
   PageRecord page = MakePage("a.pdf", 1, PageKind::kSchematic);
   page.sightings = {MakeSighting(TermKind::kValue, "10K")};
   page.sightings[0].box = {1.0 / 3, 2.0, -1.0, 1e-9};
-  const Result<PageRecord> decoded = DecodePage(EncodePage(page, WithReadings::kNo));
+  const Result<PageRecord> decoded = DecodePage(EncodePage(page, PageParts::kWithoutReading));
   ASSERT_TRUE(decoded);
   EXPECT_EQ(decoded->sightings[0].box, (FractionBox{0.333333, 1, 0, 0}));
 }
@@ -70,11 +80,11 @@ TEST(PageCodecTest, TakesAnyBytes) {
   const ManualRecord manual = MakeManual();
   std::mt19937 random(3);
   for (const PageRecord& page : manual.pages) {
-    const std::string bytes = EncodePage(page, WithReadings::kYes);
+    const std::string bytes = EncodePage(page, PageParts::kAll);
     for (int i = 0; i < 10000; ++i) {
       const Result<PageRecord> decoded = DecodePage(Damaged(bytes, random));
       if (decoded) {
-        EXPECT_EQ(DecodePage(EncodePage(*decoded, WithReadings::kYes)), decoded);
+        EXPECT_EQ(DecodePage(EncodePage(*decoded, PageParts::kAll)), decoded);
       }
     }
   }

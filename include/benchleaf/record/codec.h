@@ -23,9 +23,9 @@ Result<PageReading> DecodeReading(std::string_view bytes);
 // The frame alone of an encoded reading; what stands behind it is neither decoded nor checked.
 Result<PageFrame> DecodeReadingFrame(std::string_view bytes);
 
-// Without the pages' readings when `with_readings` is false.
-enum class WithReadings { kNo, kYes };
-std::string EncodePage(const PageRecord& page, WithReadings with_readings);
+// What of a page is written; the rest is empty when it is decoded. `kRecord` is without sightings and reading.
+enum class PageParts { kRecord, kWithoutReading, kAll };
+std::string EncodePage(const PageRecord& page, PageParts parts);
 Result<PageRecord> DecodePage(std::string_view bytes);
 // What stands in front of the sightings: what the page is, not what is on it. The rest is neither decoded nor checked.
 Result<PageRecord> DecodePageHead(std::string_view bytes);
