@@ -9,7 +9,7 @@
 namespace benchleaf::extract {
 namespace {
 
-constexpr std::size_t kMostFigures = 4;
+constexpr std::ptrdiff_t kMostFigures = 4;
 
 // Sections of a part go by the first letters of the alphabet; later letters are seldom, and those that look like
 // figures (I, O, S, Z) are not used.
@@ -60,15 +60,17 @@ std::optional<Designator> ParseDesignator(std::string_view text, const Rules::Ta
   }
   const auto* letters_end = std::find_if_not(text.begin(), text.end(), IsUpper);
   const auto* number_end = std::find_if_not(letters_end, text.end(), IsDigit);
+  const auto figures = number_end - letters_end;
+  if (figures == 0 || figures > kMostFigures || text.end() - number_end > 1) {
+    return std::nullopt;
+  }
+  const auto known = tables.designator_classes.find(std::string_view(text.begin(), letters_end));
+  if (known == tables.designator_classes.end()) {
+    return std::nullopt;
+  }
   designator.letters.assign(text.begin(), letters_end);
   designator.number.assign(letters_end, number_end);
   designator.suffix.assign(number_end, text.end());
-
-  const auto known = tables.designator_classes.find(designator.letters);
-  if (known == tables.designator_classes.end() || designator.number.empty() ||
-      designator.number.size() > kMostFigures || designator.suffix.size() > 1) {
-    return std::nullopt;
-  }
   designator.sure = known->second;
   if (!designator.suffix.empty()) {
     designator.sure *= SureOfSuffix(designator.suffix.front());

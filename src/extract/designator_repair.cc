@@ -79,8 +79,14 @@ std::optional<Designator> RepairDesignator(std::string_view plain, const Rules::
   if (auto strict = ParseDesignator(plain, tables)) {
     return strict;
   }
+  constexpr std::size_t kFewest = 2;
+  constexpr std::size_t kMost = 8;
+  constexpr std::size_t kBytesOfCharacter = 4;
+  if (plain.size() < kFewest || plain.size() > kMost * kBytesOfCharacter) {
+    return std::nullopt;  // whatever its characters are
+  }
   const std::vector<std::string_view> characters = Characters(plain);
-  if (characters.size() < 2 || characters.size() > 8) {
+  if (characters.size() < kFewest || characters.size() > kMost) {
     return std::nullopt;
   }
   std::optional<Designator> best;

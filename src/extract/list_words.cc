@@ -32,14 +32,13 @@ std::string ListWord(std::string_view plain) {
   if (plain == "\"" || plain == "''" || plain == ",,") {
     return std::string(plain);  // signs of repetition
   }
-  std::string word;
-  word.reserve(plain.size());
-  for (const char c : plain) {
-    if (c != '.' && c != '\'' && c != '"') {
-      word += ToUpper(c);
-    }
-  }
-  return Trimmed(word);
+  std::string word(plain);
+  std::erase_if(word, [](char c) { return c == '.' || c == '\'' || c == '"'; });
+  const std::string_view trimmed = TrimmedView(word);
+  word.erase(static_cast<std::size_t>(trimmed.data() + trimmed.size() - word.data()));
+  word.erase(0, word.size() - trimmed.size());
+  std::transform(word.begin(), word.end(), word.begin(), ToUpper);
+  return word;
 }
 
 std::size_t PhraseAt(const std::vector<std::string>& words, std::size_t at, ListRole role,
@@ -61,16 +60,22 @@ std::size_t PhraseAt(const std::vector<std::string>& words, std::size_t at, List
   return 0;
 }
 
-bool HasRole(const std::string& word, ListRole role, const Rules::Tables& tables) {
-  const auto& phrases = PhrasesOf(role, tables);
-  return std::find(phrases.begin(), phrases.end(), word) != phrases.end();
+Roles RolesOf(std::string_view word, const Rules::Tables& tables) {
+  const auto found = tables.word_roles.find(word);
+  return found == tables.word_roles.end() ? Roles() : found->second;
+}
+
+bool HasRole(std::string_view word, ListRole role, const Rules::Tables& tables) {
+  return RolesOf(word, tables).Has(role);
 }
 
 bool MayHaveRole(const std::string& word, ListRole role, const Rules::Tables& tables) {
-  const auto& phrases = PhrasesOf(role, tables);
-  return std::any_of(phrases.begin(), phrases.end(), [&](const std::string& phrase) {
-    const int most = phrase.size() >= 7 ? 2 : phrase.size() >= 4 ? 1 : 0;
-    return EditsBetween(word, phrase, most) <= most;
+  return tables.misread_roles_known.Of(std::string(1, static_cast<char>(role)) + word, [&] {
+    const auto& phrases = PhrasesOf(role, tables);
+    return std::any_of(phrases.begin(), phrases.end(), [&](const std::string& phrase) {
+      const int most = phrase.size() >= 7 ? 2 : phrase.size() >= 4 ? 1 : 0;
+      return EditsBetween(word, phrase, most) <= most;
+    });
   });
 }
 

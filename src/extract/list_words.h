@@ -19,8 +19,11 @@ std::string ListWord(std::string_view plain);
 // REQUIRES: words as ListWord gives them.
 std::size_t PhraseAt(const std::vector<std::string>& words, std::size_t at, ListRole role, const Rules::Tables& tables);
 
+// All roles that a single word has.
+Roles RolesOf(std::string_view word, const Rules::Tables& tables);
+
 // Whether a single word has the role.
-bool HasRole(const std::string& word, ListRole role, const Rules::Tables& tables);
+bool HasRole(std::string_view word, ListRole role, const Rules::Tables& tables);
 
 // Whether a single word is one of the role, or but for so few letters that a scan may have spoiled them: one of four,
 // two of seven and more.

@@ -3,9 +3,10 @@
 #ifndef BENCHLEAF_SRC_EXTRACT_MEMO_H_
 #define BENCHLEAF_SRC_EXTRACT_MEMO_H_
 
+#include "extract/text_hash.h"
+
 #include <array>
 #include <cstddef>
-#include <functional>
 #include <mutex>
 #include <string>
 #include <string_view>
@@ -28,11 +29,11 @@ class Memo {
   // REQUIRES: the key alone decides what `make` gives.
   template <class Make>
   Value Of(std::string_view key, const Make& make) const {
-    const std::size_t hash = Hash{}(key);
-    Shelf& shelf = shelves_[hash % kShelves];
+    const Asked asked{key, TextHash{}(key)};
+    Shelf& shelf = shelves_[asked.hash % kShelves];
     {
       const std::lock_guard lock(shelf.mutex);
-      if (const auto found = shelf.known.find(key); found != shelf.known.end()) {
+      if (const auto found = shelf.known.find(asked); found != shelf.known.end()) {
         return found->second;
       }
     }
@@ -49,14 +50,24 @@ class Memo {
   static constexpr std::size_t kShelves = 16;  // few threads want the same one at the same time
   static constexpr std::size_t kMostOfShelf = 4096;
 
-  // So that a text is looked up without a string being made of it.
-  struct Hash {
+  // A key whose hash is known: it tells the shelf, and then the place there.
+  struct Asked {
+    std::string_view key;
+    std::size_t hash = 0;
+  };
+  struct Hash : TextHash {
+    using TextHash::operator();
+    std::size_t operator()(const Asked& asked) const { return asked.hash; }
+  };
+  struct Same {
     using is_transparent = void;
-    std::size_t operator()(std::string_view text) const { return std::hash<std::string_view>{}(text); }
+    bool operator()(std::string_view a, std::string_view b) const { return a == b; }
+    bool operator()(const Asked& asked, std::string_view known) const { return asked.key == known; }
+    bool operator()(std::string_view known, const Asked& asked) const { return asked.key == known; }
   };
   struct Shelf {
     std::mutex mutex;
-    std::unordered_map<std::string, Value, Hash, std::equal_to<>> known;
+    std::unordered_map<std::string, Value, Hash, Same> known;
   };
 
   mutable std::array<Shelf, kShelves> shelves_;

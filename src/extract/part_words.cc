@@ -6,21 +6,12 @@
 #include <cstddef>
 
 namespace benchleaf::extract {
+namespace {
 
-std::vector<std::string> ClassesOfWord(std::string_view word, const Rules::Tables& tables) {
-  constexpr std::size_t kShortest = 3;
+// Those of the word that this one is likeliest a misreading of; null for none.
+const std::vector<std::string>* ClassesOfMisread(const std::string& text, const Rules::Tables& tables) {
   constexpr std::size_t kShortestMisread = 5;  // shorter words have too many neighbours
   constexpr double kCostOfALetter = 0.35;
-  std::string text = ListWord(word);
-  if (text.size() > kShortest && text.back() == 'S' && tables.part_words.count(text) == 0) {
-    text.pop_back();
-  }
-  if (text.size() < kShortest) {
-    return {};
-  }
-  if (const auto known = tables.part_words.find(text); known != tables.part_words.end()) {
-    return known->second;
-  }
   const std::vector<std::string>* best = nullptr;
   double least = kCostOfALetter;
   for (const auto& [name, classes] : tables.part_words) {
@@ -35,7 +26,26 @@ std::vector<std::string> ClassesOfWord(std::string_view word, const Rules::Table
       best = &classes;
     }
   }
-  return best == nullptr ? std::vector<std::string>() : *best;
+  return best;
+}
+
+}  // namespace
+
+std::vector<std::string> ClassesOfWord(std::string_view word, const Rules::Tables& tables) {
+  constexpr std::size_t kShortest = 3;
+  std::string text = ListWord(word);
+  if (text.size() > kShortest && text.back() == 'S' && tables.part_words.count(text) == 0) {
+    text.pop_back();
+  }
+  if (text.size() < kShortest) {
+    return {};
+  }
+  if (const auto known = tables.part_words.find(text); known != tables.part_words.end()) {
+    return known->second;
+  }
+  const std::vector<std::string>* classes =
+      tables.misread_part_words_known.Of(text, [&] { return ClassesOfMisread(text, tables); });
+  return classes == nullptr ? std::vector<std::string>() : *classes;
 }
 
 }  // namespace benchleaf::extract

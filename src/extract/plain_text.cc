@@ -24,7 +24,16 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 40> kSpellin
 // several times.
 constexpr bool StaysPlain(char c) { return static_cast<unsigned char>(c) < 0x80 && c != '`' && c != ' ' && c != '\t'; }
 
-constexpr std::string_view kEdges = ".,;:()[]{}<>*'\"-_=~+|/\\!^#";
+// Asked of every word's ends several times over, so a table.
+constexpr auto kIsEdge = [] {
+  std::array<bool, 256> edges{};
+  for (const char c : std::string_view(".,;:()[]{}<>*'\"-_=~+|/\\!^#")) {
+    edges[static_cast<unsigned char>(c)] = true;
+  }
+  return edges;
+}();
+
+bool IsEdge(char c) { return kIsEdge[static_cast<unsigned char>(c)]; }
 
 }  // namespace
 
@@ -35,9 +44,9 @@ std::string Upper(std::string_view text) {
 }
 
 std::string PlainText(std::string_view text) {
-  std::string plain;
-  plain.reserve(text.size());
-  for (std::size_t at = 0; at < text.size();) {
+  const auto* const first = std::find_if_not(text.begin(), text.end(), StaysPlain);
+  std::string plain(text.begin(), first);
+  for (std::size_t at = plain.size(); at < text.size();) {
     if (StaysPlain(text[at])) {
       plain += text[at++];
       continue;
@@ -51,17 +60,19 @@ std::string PlainText(std::string_view text) {
   return plain;
 }
 
-std::string Trimmed(std::string_view plain) {
-  while (!plain.empty() && kEdges.find(plain.back()) != std::string_view::npos) {
+std::string Trimmed(std::string_view plain) { return std::string(TrimmedView(plain)); }
+
+std::string_view TrimmedView(std::string_view plain) {
+  while (!plain.empty() && IsEdge(plain.back())) {
     plain.remove_suffix(1);
   }
-  while (!plain.empty() && kEdges.find(plain.front()) != std::string_view::npos) {
+  while (!plain.empty() && IsEdge(plain.front())) {
     if (plain.front() == '.' && plain.size() > 1 && IsDigit(plain[1])) {
       break;
     }
     plain.remove_prefix(1);
   }
-  return std::string(plain);
+  return plain;
 }
 
 }  // namespace benchleaf::extract

@@ -26,6 +26,8 @@ std::string PlainText(std::string_view text);
 // Without the punctuation round it that says nothing about a term: dots, commas, brackets, stars, quotes, dashes, bars.
 // A leading dot before a figure stays (.05).
 std::string Trimmed(std::string_view plain);
+// The same as a view into `plain`.
+std::string_view TrimmedView(std::string_view plain);
 
 }  // namespace benchleaf::extract
 

@@ -5,11 +5,13 @@
 
 #include "extract/memo.h"
 #include "extract/term.h"
+#include "extract/text_hash.h"
 
 #include "benchleaf/extract/rules.h"
 
 #include <array>
 #include <cstddef>
+#include <cstdint>
 #include <map>
 #include <regex>
 #include <string>
@@ -90,6 +92,18 @@ enum class ListRole {
   kElsewhere,
 };
 
+// The roles of one word.
+class Roles {
+ public:
+  void Add(ListRole role) { bits_ |= Bit(role); }
+  bool Has(ListRole role) const { return (bits_ & Bit(role)) != 0; }
+
+ private:
+  static std::uint32_t Bit(ListRole role) { return std::uint32_t{1} << static_cast<unsigned>(role); }
+
+  std::uint32_t bits_ = 0;
+};
+
 // A phrase that speaks for a kind of page.
 struct KindPhrase {
   std::string kind;                // as benchleaf::Name(PageKind) has it
@@ -100,7 +114,7 @@ struct KindPhrase {
 }  // namespace extract
 
 struct Rules::Tables {
-  std::map<std::string, double, std::less<>> designator_classes;  // letters to how surely they are a designator
+  extract::ByText<double> designator_classes;  // letters to how surely they are a designator
   extract::LookAlikes look_alikes;
   std::vector<extract::PartPattern> part_patterns;  // surest first
   std::unordered_set<std::string> tube_types;       // canonical; bare numbers are apart
@@ -109,12 +123,16 @@ struct Rules::Tables {
   // Types and their bases by how they read with look-alikes folded.
   std::unordered_map<std::string, std::vector<std::string>> folded_tubes;
   std::map<extract::ListRole, std::vector<std::string>> list_words;         // phrases in capitals, by role
+  extract::ByText<extract::Roles> word_roles;                               // the same by phrase
   std::map<std::string, std::vector<std::string>, std::less<>> part_words;  // a word to letters of designators
   std::vector<extract::KindPhrase> kind_phrases;
 
-  // What these tables said before: of a word and its surroundings (terms.cc), of a text in lists (part_number.cc).
+  // What these tables said before: of a word and its surroundings (terms.cc), of a text in lists (part_number.cc), of a
+  // word that may be a misread one of part_words, null for none (part_words.cc), or of a role (list_words.cc).
   extract::Memo<std::vector<extract::Term>> terms_known;
   extract::Memo<double> list_numbers_known;
+  extract::Memo<const std::vector<std::string>*> misread_part_words_known;
+  extract::Memo<bool> misread_roles_known;
 };
 
 }  // namespace benchleaf

@@ -214,6 +214,14 @@ Done ReadListWords(const std::filesystem::path& path, Rules::Tables& tables) {
   return true;
 }
 
+void NoteWordRoles(Rules::Tables& tables) {
+  for (const auto& [role, words] : tables.list_words) {
+    for (const std::string& word : words) {
+      tables.word_roles[word].Add(role);
+    }
+  }
+}
+
 Done ReadPartWords(const std::filesystem::path& path, Rules::Tables& tables) {
   const auto file = TableFile::Read(path, {"words", "classes", "source"});
   if (!file) {
@@ -309,6 +317,7 @@ Result<std::shared_ptr<const Rules>> LoadRules(const std::filesystem::path& conf
     }
   }
   FoldTubes(*tables);
+  NoteWordRoles(*tables);
   return std::make_shared<const Rules>(std::move(tables));
 }
 

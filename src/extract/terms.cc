@@ -209,7 +209,8 @@ std::string KeyOf(const Surroundings& around, const std::string& text) {
   const std::array<char, 5> said = {static_cast<char>(around.ranges), static_cast<char>(around.parts),
                                     static_cast<char>(around.tubes), static_cast<char>(around.lone_strokes),
                                     static_cast<char>(around.rkm_in_use)};
-  return std::string(said.begin(), said.end()) + text;
+  std::string key(said.begin(), said.end());
+  return key.append(text);
 }
 
 }  // namespace
