@@ -54,7 +54,7 @@ std::set<std::string, std::less<>> DashedClasses(const std::vector<Piece>& piece
   int plain = 0;
   Numbers numbers;
   for (const Piece& piece : pieces) {
-    std::string text = Trimmed(piece.text);
+    std::string_view text = TrimmedView(piece.text);
     text = text.substr(0, text.find_first_of(",/&~:"));  // of several, the first
     if (ParseDesignator(text, tables)) {
       ++plain;

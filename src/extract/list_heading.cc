@@ -142,8 +142,8 @@ std::optional<std::string> AssemblyHeading(const std::vector<std::string>& words
   return words.size() > 1 ? AssemblyDesignator(words.back(), tables) : std::nullopt;
 }
 
-std::optional<std::string> AssemblyHeading(const Line& line, const Rules::Tables& tables) {
-  const std::vector<std::string> words = WordsOf(line.pieces);
+std::optional<std::string> AssemblyHeading(const Line& line, const std::vector<std::string>& words,
+                                           const Rules::Tables& tables) {
   if (auto heading = AssemblyHeading(words, tables)) {
     return heading;
   }
@@ -195,8 +195,9 @@ bool IsColumnTitles(const std::vector<std::string>& words, const Rules::Tables& 
   std::size_t titles = 0;
   std::set<ListRole> roles;
   for (const std::string& word : words) {
+    const Roles of_word = RolesOf(word, tables);
     for (const ListRole role : kHeads) {
-      if (HasRole(word, role, tables)) {
+      if (of_word.Has(role)) {
         ++titles;
         roles.insert(role);
         break;

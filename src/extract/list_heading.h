@@ -22,7 +22,9 @@ std::optional<std::string> AssemblyHeading(const std::vector<std::string>& words
 
 // The same for a line of which the readers saw several texts: where the words as read name no assembly, what else was
 // read behind a word like ASSEMBLY may.
-std::optional<std::string> AssemblyHeading(const Line& line, const Rules::Tables& tables);
+// `words` are the line's.
+std::optional<std::string> AssemblyHeading(const Line& line, const std::vector<std::string>& words,
+                                           const Rules::Tables& tables);
 
 // The assembly or unit that the title of a drawing names: SCHEMATIC DIAGRAM, UNIT 2; A4 SCHEMATIC DIAGRAM.
 std::optional<std::string> TitledAssembly(const std::vector<std::string>& words, const Rules::Tables& tables);

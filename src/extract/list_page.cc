@@ -174,7 +174,7 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
   for (const ListBand& band : FindTables(ListPieces(reading, cap, tables), cap, tables)) {
     if (band.heading) {
       ++lines_between;
-      if (auto heading = AssemblyHeading(*band.heading, tables)) {
+      if (auto heading = AssemblyHeading(*band.heading, WordsOf(band.heading->pieces), tables)) {
         in_force = *heading;
       }
     }

@@ -47,7 +47,7 @@ class RowBuilder {
     }
     const auto cell = cells_.Find(line, Above(line));
     if (!cell) {
-      if (auto heading = AssemblyHeading(line, tables_)) {
+      if (auto heading = AssemblyHeading(line, words, tables_)) {
         assembly_ = *heading;
         open_ = false;
         return;
@@ -292,7 +292,7 @@ class RowBuilder {
         rest.push_back(line.pieces[i]);
       }
     }
-    row_has_part_ = row_has_part_ || HasPartNumber(rest);
+    row_has_part_ = row_has_part_ || (line_has_part_ && HasPartNumber(rest));
     row.lines.push_back(std::move(rest));
     last_bottom_ = line.box.bottom();
   }
@@ -313,7 +313,7 @@ class RowBuilder {
 
   bool HasPartNumber(const std::vector<Piece>& pieces) const {
     return std::any_of(pieces.begin(), pieces.end(), [&](const Piece& piece) {
-      return SureOfPartNumber(Upper(Trimmed(piece.text)), tables_, PartPlace::kList) > 0;
+      return SureOfPartNumber(Upper(TrimmedView(piece.text)), tables_, PartPlace::kList) > 0;
     });
   }
 

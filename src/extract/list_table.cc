@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <limits>
 #include <set>
 #include <string>
@@ -185,11 +186,10 @@ struct TableLook {
 };
 
 // The band's tables, from the pieces that stand in it.
-std::vector<ListTable> TablesOf(const std::vector<Piece>& pieces, const std::vector<double>& starts,
-                                const TableLook& look) {
+std::vector<ListTable> TablesOf(std::vector<Piece> pieces, const std::vector<double>& starts, const TableLook& look) {
   std::vector<std::vector<Piece>> shares(starts.size());
-  for (const Piece& piece : pieces) {
-    shares[TableOf(piece, starts)].push_back(piece);
+  for (Piece& piece : pieces) {
+    shares[TableOf(piece, starts)].push_back(std::move(piece));
   }
   std::vector<ListTable> tables;
   for (std::size_t i = 0; i < shares.size(); ++i) {
@@ -202,20 +202,18 @@ std::vector<ListTable> TablesOf(const std::vector<Piece>& pieces, const std::vec
 }
 
 // The page cut into bands by headings over all tables, which begin no row themselves.
-std::vector<ListBand> BandsOf(const std::vector<Line>& lines, const std::vector<bool>& begins_row,
+std::vector<ListBand> BandsOf(std::vector<Line> lines, const std::vector<bool>& begins_row,
                               const std::vector<double>& starts, const TableLook& look, double cap) {
   std::vector<ListBand> bands(1);
   std::vector<Piece> below;
-  const auto close_band = [&] {
-    bands.back().tables = TablesOf(below, starts, look);
-    below.clear();
-  };
+  const auto close_band = [&] { bands.back().tables = TablesOf(std::exchange(below, {}), starts, look); };
   for (std::size_t i = 0; i < lines.size(); ++i) {
     if (!begins_row[i] && Spans(lines[i], starts, cap)) {
       close_band();
-      bands.push_back({lines[i], {}});
+      bands.push_back({std::move(lines[i]), {}});
     } else {
-      below.insert(below.end(), lines[i].pieces.begin(), lines[i].pieces.end());
+      below.insert(below.end(), std::make_move_iterator(lines[i].pieces.begin()),
+                   std::make_move_iterator(lines[i].pieces.end()));
     }
   }
   close_band();
@@ -240,7 +238,7 @@ bool CountRows(const std::vector<ItemColumn>& items, const std::vector<Column>& 
   return !counted.empty() && named * 2 < counted.size();
 }
 
-std::vector<ListBand> ItemBands(const std::vector<Line>& lines, std::vector<ItemColumn> items, double cap) {
+std::vector<ListBand> ItemBands(std::vector<Line> lines, std::vector<ItemColumn> items, double cap) {
   std::vector<double> starts = {-std::numeric_limits<double>::infinity()};
   TableLook look{ColumnOrder::kItems, {}, {}};
   std::vector<bool> begins_row(lines.size(), false);
@@ -254,7 +252,7 @@ std::vector<ListBand> ItemBands(const std::vector<Line>& lines, std::vector<Item
     }
     look.items.push_back(std::move(column.cells));
   }
-  return BandsOf(lines, begins_row, starts, look, cap);
+  return BandsOf(std::move(lines), begins_row, starts, look, cap);
 }
 
 }  // namespace
@@ -269,16 +267,18 @@ bool IsMention(const std::vector<Piece>& pieces, std::size_t at, double cap, con
   return HasRole(before, ListRole::kPreposition, tables) || PhraseAt(phrase, 0, ListRole::kSame, tables) == 2;
 }
 
-std::vector<ListBand> FindTables(const std::vector<Piece>& pieces, double cap, const Rules::Tables& tables) {
-  const std::vector<Line> lines = JoinLines(pieces);
+std::vector<ListBand> FindTables(std::vector<Piece> pieces, double cap, const Rules::Tables& tables) {
+  std::vector<Line> lines = JoinLines(std::move(pieces));
   const std::vector<Candidate> candidates = Candidates(lines, cap, tables);
   const std::vector<Column> columns = Columns(candidates, cap);
   std::vector<ItemColumn> items = FindItemColumns(lines, cap, tables);
   if (CountRows(items, columns)) {
-    return ItemBands(lines, std::move(items), cap);
+    return ItemBands(std::move(lines), std::move(items), cap);
   }
   if (columns.empty() || columns.front().cells.size() < 2) {
-    return {ListBand{std::nullopt, {{lines, ColumnOrder::kNoDesignator, 0, {}}}}};
+    std::vector<ListBand> whole(1);
+    whole.front().tables.push_back({std::move(lines), ColumnOrder::kNoDesignator, 0, {}});
+    return whole;
   }
   const ColumnOrder order = OrderOf(columns, lines, cap);
   const std::vector<double> starts = TableStarts(columns, lines, order, cap);
@@ -291,7 +291,7 @@ std::vector<ListBand> FindTables(const std::vector<Piece>& pieces, double cap, c
       begins_row[cell.line] = true;
     }
   }
-  return BandsOf(lines, begins_row, starts, {order, lefts, {}}, cap);
+  return BandsOf(std::move(lines), begins_row, starts, {order, lefts, {}}, cap);
 }
 
 }  // namespace benchleaf::extract

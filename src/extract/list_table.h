@@ -62,7 +62,7 @@ bool IsMention(const std::vector<Piece>& pieces, std::size_t at, double cap, con
 bool BeginsColumn(const std::vector<Piece>& pieces, std::size_t at, double cap);
 
 // The page's tables, in bands from the top. Pieces are upright ones without leaders; `cap` is the capital height in px.
-std::vector<ListBand> FindTables(const std::vector<Piece>& pieces, double cap, const Rules::Tables& tables);
+std::vector<ListBand> FindTables(std::vector<Piece> pieces, double cap, const Rules::Tables& tables);
 
 }  // namespace benchleaf::extract
 

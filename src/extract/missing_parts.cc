@@ -102,8 +102,8 @@ std::vector<Spelling> SpellingsOf(const Word& word) {
     }
   };
   add(word.text, word.confidence);
-  for (const Alternative& alternative : OtherReadings(word)) {
-    add(alternative.text, alternative.confidence);
+  for (const Alternative* alternative : OtherReadings(word)) {
+    add(alternative->text, alternative->confidence);
   }
   return spellings;
 }

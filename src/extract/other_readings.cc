@@ -7,9 +7,13 @@
 
 namespace benchleaf::extract {
 
-std::vector<Alternative> OtherReadings(const Word& word) {
+std::vector<const Alternative*> OtherReadings(const Word& word) {
   constexpr double kSure = 0.85;
-  std::vector<Alternative> others = word.alternatives;
+  std::vector<const Alternative*> others;
+  others.reserve(word.alternatives.size());
+  for (const Alternative& other : word.alternatives) {
+    others.push_back(&other);
+  }
   if (others.empty() || word.confidence < kSure) {
     return others;
   }
@@ -18,8 +22,8 @@ std::vector<Alternative> OtherReadings(const Word& word) {
   if (!number) {
     return others;
   }
-  std::erase_if(others, [&](const Alternative& other) {
-    const std::string text = Trimmed(PlainText(other.text));
+  std::erase_if(others, [&](const Alternative* other) {
+    const std::string text = Trimmed(PlainText(other->text));
     return !text.empty() && IsLetter(text.front()) && text.size() != own.size();
   });
   return others;

@@ -11,7 +11,8 @@ namespace benchleaf::extract {
 
 // The word's alternatives in their order, without those that cannot be right where the word itself is: a number that
 // was surely read is no shorter or longer designator (270 is not C4, whatever the other way up).
-std::vector<Alternative> OtherReadings(const Word& word);
+// They are the word's own: no copies.
+std::vector<const Alternative*> OtherReadings(const Word& word);
 
 }  // namespace benchleaf::extract
 

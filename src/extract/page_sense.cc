@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <set>
+#include <string_view>
 
 namespace benchleaf::extract {
 
@@ -15,7 +16,7 @@ PageSense SenseOf(const std::vector<Piece>& pieces, bool list, double cap, const
   sense.cap = cap;
   sense.tube_designators = Places(BottomOf(pieces), pieces.size());
   for (const Piece& piece : pieces) {
-    const std::string text = Trimmed(piece.text);
+    const std::string_view text = TrimmedView(piece.text);
     sense.alignment = sense.alignment || Upper(text).find("ALIGNMENT") != std::string::npos;
     const auto value = ParseValue(text);
     // Only letters that no tube type of that form has tell how values are written.

@@ -72,7 +72,7 @@ class LineWalk {
 
   // "R 1 2" and "C 112".
   std::size_t SpacedDesignator(std::size_t at) {
-    const std::string letters = Trimmed(pieces_[at].text);
+    const std::string_view letters = TrimmedView(pieces_[at].text);
     const auto known = tables_.designator_classes.find(letters);
     // "A 12" and "I 5" are words of a sentence.
     if (known == tables_.designator_classes.end() || known->second < 0.7) {
@@ -96,7 +96,7 @@ class LineWalk {
 
   // ".05 MFD", "4.7 K OHMS".
   std::size_t SpacedValue(std::size_t at) {
-    if (!IsValueNumber(Trimmed(pieces_[at].text))) {
+    if (!IsValueNumber(TrimmedView(pieces_[at].text))) {
       return 0;
     }
     for (std::size_t count = Close(at, 3, kUnitSpace); count > 1; --count) {
@@ -120,7 +120,8 @@ class LineWalk {
 
   // "12 AX7", "6AU 6": a known type in pieces.
   std::size_t SplitTube(std::size_t at) {
-    if (!IsDigit(Trimmed(pieces_[at].text)[0])) {
+    const std::string_view text = TrimmedView(pieces_[at].text);
+    if (text.empty() || !IsDigit(text.front())) {
       return 0;
     }
     for (std::size_t count = Close(at, 3, kSplitSpace); count > 1; --count) {

@@ -98,14 +98,17 @@ std::vector<PartColumn::Match> PartColumn::Matches(const ListRow& row) const {
       std::size_t taken = 1;
       for (std::size_t count = most; count > 0; --count) {
         // Only pieces with figures join: "KNOB 12345" is a word and a number.
-        const Piece joined = Joined(pieces, from, count);
-        const std::string text = WithNoughts(Upper(Trimmed(joined.text)));
         const bool figures =
             std::all_of(pieces.begin() + static_cast<std::ptrdiff_t>(from),
                         pieces.begin() + static_cast<std::ptrdiff_t>(from + count),
                         [](const Piece& p) { return p.text.find_first_of("0123456789-") != std::string::npos; });
+        if (count > 1 && !figures) {
+          continue;
+        }
+        const Piece joined = Joined(pieces, from, count);
+        const std::string text = WithNoughts(Upper(TrimmedView(joined.text)));
         const double sure = SureOfPartNumber(text, tables_, PartPlace::kList);
-        const bool whole = count == 1 || (figures && text.find('-') != std::string::npos);
+        const bool whole = count == 1 || text.find('-') != std::string::npos;
         if (sure > 0 && whole && !IsSomethingElse(text, tables_)) {
           matches.push_back({{text, line, from, count, joined.box, joined.confidence * sure}, sure});
           taken = count;

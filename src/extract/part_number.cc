@@ -37,8 +37,7 @@ char LetterOfFigure(char figure) {
   }
 }
 
-double FreshSureOfPartNumber(std::string_view text, const Rules::Tables& tables, PartPlace place) {
-  const auto figures = static_cast<std::size_t>(std::count_if(text.begin(), text.end(), IsDigit));
+double FreshSureOfPartNumber(std::string_view text, std::size_t figures, const Rules::Tables& tables, PartPlace place) {
   for (const PartPattern& part : tables.part_patterns) {
     if (figures >= part.figures && (part.anywhere || place == PartPlace::kList) &&
         std::regex_match(text.begin(), text.end(), part.pattern)) {
@@ -54,7 +53,13 @@ double SureOfPartNumber(std::string_view text, const Rules::Tables& tables, Part
   if (text.size() < 4 || text.size() > kLongest) {
     return 0;
   }
-  const auto fresh = [&] { return FreshSureOfPartNumber(text, tables, place); };
+  const auto figures = static_cast<std::size_t>(std::count_if(text.begin(), text.end(), IsDigit));
+  // Most words have none, and then no pattern need be asked for.
+  if (std::none_of(tables.part_patterns.begin(), tables.part_patterns.end(),
+                   [&](const PartPattern& part) { return figures >= part.figures; })) {
+    return 0;
+  }
+  const auto fresh = [&] { return FreshSureOfPartNumber(text, figures, tables, place); };
   // The words of a list's row are asked for again and again, others once: TermsIn remembers those.
   return place == PartPlace::kList ? tables.list_numbers_known.Of(text, fresh) : fresh();
 }

@@ -44,8 +44,8 @@ std::vector<Piece> PiecesOf(const PageReading& reading) {
   pieces.reserve(reading.words.size());
   for (const Word& word : reading.words) {
     Piece piece{PlainText(word.text), word.text, word.box, word.turn, word.confidence, word.origin, {}};
-    for (const Alternative& alternative : OtherReadings(word)) {
-      piece.alternatives.push_back({PlainText(alternative.text), alternative.confidence});
+    for (const Alternative* alternative : OtherReadings(word)) {
+      piece.alternatives.push_back({PlainText(alternative->text), alternative->confidence});
     }
     if (!piece.text.empty()) {
       pieces.push_back(std::move(piece));
@@ -79,6 +79,7 @@ std::vector<Line> JoinLines(std::vector<Piece> pieces) {
   std::stable_sort(from_left.begin(), from_left.end(),
                    [&](std::size_t a, std::size_t b) { return pieces[a].box.x < pieces[b].box.x; });
   std::vector<Line> lines;
+  std::vector<Box> line_ends;
   PageBands ends(BottomOf(pieces), pieces.size());
   std::vector<std::size_t> beside;
   for (const std::size_t next : from_left) {
@@ -88,24 +89,27 @@ std::vector<Line> JoinLines(std::vector<Piece> pieces) {
     double best_share = 0.5;
     ends.Beside(piece.box.y, piece.box.bottom(), beside);
     for (const std::size_t i : beside) {
-      const Line& line = lines[i];
-      const double share = SharedHeight(EndOf(line), piece.box);
+      const double share = SharedHeight(line_ends[i], piece.box);
+      if (share <= best_share) {
+        continue;
+      }
       // Pieces one above the other belong to two lines, however close these are.
-      const bool stacked = piece.box.center_x() < line.pieces.back().box.right() &&
-                           SharedHeight(line.pieces.back().box, piece.box) < 0.7;
-      if (share > best_share && !stacked) {
+      const Box& last = lines[i].pieces.back().box;
+      const bool stacked = piece.box.center_x() < last.right() && SharedHeight(last, piece.box) < 0.7;
+      if (!stacked) {
         best_share = share;
         best = i;
       }
     }
     if (best == lines.size()) {
       lines.emplace_back();
+      line_ends.emplace_back();
     }
     Line& line = lines[best];
     line.box = Union(line.box, piece.box);
     line.pieces.push_back(std::move(piece));
-    const Box end = EndOf(line);
-    ends.Add(best, end.y, end.bottom());
+    line_ends[best] = EndOf(line);
+    ends.Add(best, line_ends[best].y, line_ends[best].bottom());
   }
   std::stable_sort(lines.begin(), lines.end(),
                    [](const Line& a, const Line& b) { return a.box.center_y() < b.box.center_y(); });
@@ -121,8 +125,8 @@ std::vector<Line> UprightLines(const PageReading& reading) {
 }
 
 Piece Joined(const std::vector<Piece>& pieces, std::size_t from, std::size_t count) {
-  Piece joined = pieces[from];
-  joined.alternatives.clear();
+  const Piece& first = pieces[from];
+  Piece joined{first.text, first.read, first.box, first.turn, first.confidence, first.origin, {}};
   for (std::size_t i = from + 1; i < from + count; ++i) {
     joined.text += pieces[i].text;
     joined.read += " " + pieces[i].read;

@@ -143,8 +143,8 @@ class Ranker {
       }
     };
     add(word.text, word.confidence);
-    for (const Alternative& alternative : extract::OtherReadings(word)) {
-      add(alternative.text, alternative.confidence);
+    for (const Alternative* alternative : extract::OtherReadings(word)) {
+      add(alternative->text, alternative->confidence);
     }
     std::vector<Choice> choices;
     for (auto& [key, choice] : best) {

@@ -205,7 +205,7 @@ std::vector<Term> FreshTermsIn(const std::string& text, const Rules::Tables& tab
 }
 
 // The surroundings and the text, for the memo: a character for each thing that the surroundings say.
-std::string KeyOf(const Surroundings& around, const std::string& text) {
+std::string KeyOf(const Surroundings& around, std::string_view text) {
   const std::array<char, 5> said = {static_cast<char>(around.ranges), static_cast<char>(around.parts),
                                     static_cast<char>(around.tubes), static_cast<char>(around.lone_strokes),
                                     static_cast<char>(around.rkm_in_use)};
@@ -216,13 +216,13 @@ std::string KeyOf(const Surroundings& around, const std::string& text) {
 }  // namespace
 
 std::vector<Term> TermsIn(std::string_view plain, const Rules::Tables& tables, const Surroundings& around) {
-  const std::string text = Trimmed(plain);
+  const std::string_view text = TrimmedView(plain);
   // Longer texts are runs of leaders or of several columns; the limit also bounds the recursion through
   // TermsBetweenSigns.
   if (text.size() < 2 || text.size() > 60) {
     return {};
   }
-  return tables.terms_known.Of(KeyOf(around, text), [&] { return FreshTermsIn(text, tables, around); });
+  return tables.terms_known.Of(KeyOf(around, text), [&] { return FreshTermsIn(std::string(text), tables, around); });
 }
 
 std::vector<Term> TermsOf(const Piece& piece, const Rules::Tables& tables, const Surroundings& around) {

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <string>
+#include <string_view>
 
 namespace benchleaf::paging {
 namespace {
@@ -14,7 +15,7 @@ using extract::Term;
 
 double& Of(KindScores& scores, PageKind kind) { return scores.at(static_cast<std::size_t>(kind)); }
 
-bool IsPlainWord(const std::string& text) {
+bool IsPlainWord(std::string_view text) {
   return text.size() >= 3 && std::all_of(text.begin(), text.end(), extract::IsLetter);
 }
 
@@ -54,7 +55,7 @@ PageShape ShapeOf(const PageReading& reading, const PageRows& rows, const std::v
   const double cap = extract::CapHeight(reading);
   for (const WordLine& line : lines) {
     for (const extract::Piece& piece : line.line.pieces) {
-      const std::string text = extract::Trimmed(piece.text);
+      const std::string_view text = extract::TrimmedView(piece.text);
       if (text.empty()) {
         continue;
       }
