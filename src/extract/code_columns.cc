@@ -56,21 +56,24 @@ bool AreGroups(const std::vector<Piece>& pieces, std::size_t from, std::size_t c
 std::optional<std::string> Code(const std::vector<Piece>& pieces, std::size_t from, std::size_t count,
                                 const Rules::Tables& tables) {
   constexpr std::size_t kFiguresAlone = 5;  // fewer are a quantity, an item or a value
+  if (count > kMostPieces) {
+    return std::nullopt;
+  }
   const std::string text = Trimmed(Joined(pieces, from, count).text);
   const auto figures = static_cast<std::size_t>(std::count_if(text.begin(), text.end(), IsDigit));
   const bool letters = std::any_of(text.begin(), text.end(), IsUpper);
   const bool signs = std::all_of(text.begin(), text.end(), [](char c) { return IsUpper(c) || IsDigit(c) || c == '-'; });
-  if (text.size() < kShortest || !signs || figures < (letters ? 2 : kFiguresAlone) || count > kMostPieces ||
-      IsSomethingElse(text, tables) || (count > 1 && !AreGroups(pieces, from, count))) {
+  if (text.size() < kShortest || !signs || figures < (letters ? 2 : kFiguresAlone) || IsSomethingElse(text, tables) ||
+      (count > 1 && !AreGroups(pieces, from, count))) {
     return std::nullopt;
   }
   return count > 1 ? WithoutDashes(text) : text;
 }
 
 template <class Each>
-void ForCells(const ListRow& row, double cap, const Each& each) {
-  for (std::size_t line = 0; line < row.lines.size(); ++line) {
-    const auto& pieces = row.lines[line];
+void ForCells(const RowLines& row, double cap, const Each& each) {
+  for (std::size_t line = 0; line < row.size(); ++line) {
+    const auto& pieces = row[line];
     for (std::size_t from = 0; from < pieces.size();) {
       std::size_t end = from + 1;
       while (end < pieces.size() && !BeginsColumn(pieces, end, cap)) {
@@ -84,15 +87,16 @@ void ForCells(const ListRow& row, double cap, const Each& each) {
 
 }  // namespace
 
-CodeColumns::CodeColumns(const TableRows& table, double cap, const Rules::Tables& tables) : cap_(cap), tables_(tables) {
-  for (const ListRow& row : table.rows) {
-    ForCells(row, cap_, [&](std::size_t line, std::size_t from, std::size_t count) {
-      const int left = row.lines[line][from].box.x;
+CodeColumns::CodeColumns(const std::vector<const RowLines*>& rows, double cap, const Rules::Tables& tables)
+    : cap_(cap), tables_(tables) {
+  for (const RowLines* row : rows) {
+    ForCells(*row, cap_, [&](std::size_t line, std::size_t from, std::size_t count) {
+      const int left = (*row)[line][from].box.x;
       const std::size_t at = At(left);
       if (at == columns_.size()) {
         columns_.push_back({left});
       }
-      ++(Code(row.lines[line], from, count, tables_) ? columns_[at].codes : columns_[at].others);
+      ++(Code((*row)[line], from, count, tables_) ? columns_[at].codes : columns_[at].others);
     });
   }
   constexpr std::size_t kFewest = 3;
@@ -108,10 +112,10 @@ std::size_t CodeColumns::At(int left) const {
   return static_cast<std::size_t>(found - columns_.begin());
 }
 
-std::vector<PartCell> CodeColumns::Find(const ListRow& row) const {
+std::vector<PartCell> CodeColumns::Find(const RowLines& row) const {
   std::vector<PartCell> cells;
   ForCells(row, cap_, [&](std::size_t line, std::size_t from, std::size_t count) {
-    const auto& pieces = row.lines[line];
+    const auto& pieces = row[line];
     if (At(pieces[from].box.x) == columns_.size()) {
       return;
     }

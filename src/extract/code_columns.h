@@ -16,10 +16,10 @@ namespace benchleaf::extract {
 // or semiconductor, and no words among them.
 class CodeColumns {
  public:
-  CodeColumns(const TableRows& table, double cap, const Rules::Tables& tables);
+  CodeColumns(const std::vector<const RowLines*>& rows, double cap, const Rules::Tables& tables);
 
   // The row's cells in such columns, left to right.
-  std::vector<PartCell> Find(const ListRow& row) const;
+  std::vector<PartCell> Find(const RowLines& row) const;
 
   // Whether the cell stands in a column that is nearly as full as the fullest one: the set's own maker has a number for
   // every part, others have not.

@@ -8,6 +8,7 @@
 #include "extract/list_table.h"
 #include "extract/part_agreement.h"
 #include "extract/plain_text.h"
+#include "extract/row_fields.h"
 #include "extract/row_naming.h"
 #include "extract/run_together.h"
 
@@ -18,6 +19,7 @@
 #include <iterator>
 #include <memory>
 #include <optional>
+#include <string_view>
 #include <utility>
 
 namespace benchleaf {
@@ -26,41 +28,72 @@ namespace {
 
 // A word of a description: letters, not a designator or value.
 bool IsWord(const Piece& piece) {
-  const std::string text = Trimmed(piece.text);
+  const std::string_view text = TrimmedView(piece.text);
   return text.size() >= 3 && std::count_if(text.begin(), text.end(), IsLetter) >= static_cast<int>(text.size()) - 1;
 }
 
 bool IsRunningText(const Piece& piece) { return piece.origin != WordOrigin::kString; }
+
+bool IsWorded(const RowLines& lines) {
+  return std::any_of(lines.begin(), lines.end(), [](const std::vector<Piece>& line) {
+    return std::any_of(line.begin(), line.end(),
+                       [](const Piece& piece) { return IsWord(piece) || IsRunningText(piece); });
+  });
+}
+
+// What IsList asks of rows.
+struct RowCounts {
+  std::size_t rows = 0;
+  std::size_t told = 0;      // by words or a part number
+  std::size_t numbered = 0;  // with a part number
+  std::size_t items = 0;
+};
+
+// Steps of instructions and lines of tables are numbered, too: rows by items need part numbers. Others must mostly be
+// told, on a drawing by part numbers.
+bool AreTold(const RowCounts& counts, bool scattered) {
+  return (counts.items == 0 || counts.numbered * 2 >= counts.rows) &&
+         (scattered ? counts.numbered : counts.told) * 10 >= counts.rows * 6;
+}
+
+// Whether the rows may turn out to be a list's, whatever designators they have. Pages that cannot be are most of a
+// manual, and to name rows takes longer than all the rest.
+bool MayBeList(const std::vector<TableRows>& page, const std::vector<std::vector<RowParts>>& parts, bool scattered) {
+  RowCounts most;
+  for (std::size_t table = 0; table < page.size(); ++table) {
+    bool numbered = false;  // or a section of a part above that is
+    for (std::size_t i = 0; i < page[table].rows.size(); ++i) {
+      const ListRow& row = page[table].rows[i];
+      numbered = numbered || parts[table][i].part;
+      ++most.rows;
+      most.numbered += numbered ? 1U : 0U;
+      most.told += numbered || IsWorded(row.lines) ? 1U : 0U;
+      most.items += row.item.empty() ? 0U : 1U;
+    }
+  }
+  return most.rows > 0 && AreTold(most, scattered);
+}
 
 // Whether the rows are a list's: on a drawing, too, designators may stand one below the other, but then nothing beside
 // them is worded and no part number follows; the pins of a drawing's connectors and sockets have words beside them, but
 // no part numbers. Instructions and tables of voltages begin lines with designators, too: without any part number the
 // designators must be as many as half of the lines.
 bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines, std::size_t lines_between, bool scattered) {
-  std::size_t told = 0;
-  std::size_t numbered = 0;
+  RowCounts counts;
+  counts.rows = rows.size();
   std::size_t naming = 0;
   std::size_t designators = 0;
-  std::size_t items = 0;
   for (const ListPageRow& row : rows) {
-    bool worded = !row.fields.part_number.empty();
-    for (const auto& line : row.row.lines) {
-      worded = worded || std::any_of(line.begin(), line.end(),
-                                     [](const Piece& piece) { return IsWord(piece) || IsRunningText(piece); });
-    }
-    told += worded ? 1U : 0U;
-    numbered += row.fields.part_number.empty() ? 0U : 1U;
+    const bool numbered = !row.fields.part_number.empty();
+    counts.told += numbered || IsWorded(row.row.lines) ? 1U : 0U;
+    counts.numbered += numbered ? 1U : 0U;
+    counts.items += row.row.item.empty() ? 0U : 1U;
     naming += row.row.designators.empty() ? 0U : 1U;
     designators += row.row.designators.size();
-    items += row.row.item.empty() ? 0U : 1U;
-  }
-  // Steps of instructions and lines of tables are numbered, too.
-  if (items > 0 && numbered * 2 < rows.size()) {
-    return false;
   }
   const bool item_list = naming == 0 && rows.size() >= 3;
-  return (naming >= 2 || item_list) && (scattered ? numbered : told) * 10 >= rows.size() * 6 &&
-         (numbered == 0 ? designators * 2 > lines + lines_between : rows.size() * 5 >= lines);
+  return (naming >= 2 || item_list) && AreTold(counts, scattered) &&
+         (counts.numbered == 0 ? designators * 2 > lines + lines_between : rows.size() * 5 >= lines);
 }
 
 // A short word that a reader took for a turned one, though it also read something like a designator upright.
@@ -185,15 +218,23 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
       LeaveItemNumbers(page.back().rows);
     }
   }
+  std::vector<std::vector<RowParts>> parts;
+  for (const TableRows& table : page) {
+    parts.push_back(PartsOf(table, cap, tables));
+  }
+  const bool scattered = IsScattered(reading.measures);
+  if (!MayBeList(page, parts, scattered)) {
+    return {};
+  }
   NameTogether(page, tables);
-  for (TableRows& table : page) {
-    std::vector<RowFields> fields = FieldsOf(table, cap, tables);
-    AgreeOnParts(table.rows, fields);
+  for (std::size_t table = 0; table < page.size(); ++table) {
+    std::vector<RowFields> fields = FieldsOf(page[table], parts[table], cap);
+    AgreeOnParts(page[table].rows, fields);
     for (std::size_t i = 0; i < fields.size(); ++i) {
-      rows.push_back({std::move(table.rows[i]), std::move(fields[i])});
+      rows.push_back({std::move(page[table].rows[i]), std::move(fields[i])});
     }
   }
-  if (!IsList(rows, lines, lines_between, IsScattered(reading.measures))) {
+  if (!IsList(rows, lines, lines_between, scattered)) {
     return {};
   }
   assembly = in_force;

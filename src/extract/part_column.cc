@@ -30,15 +30,16 @@ bool IsSomethingElse(const std::string& text, const Rules::Tables& tables) {
 
 }  // namespace
 
-PartColumn::PartColumn(const TableRows& table, double cap, const Rules::Tables& tables) : cap_(cap), tables_(tables) {
+PartColumn::PartColumn(const std::vector<const RowLines*>& rows, double cap, const Rules::Tables& tables)
+    : rows_(rows), cap_(cap), tables_(tables) {
   struct Place {
     int left = 0;
     std::size_t count = 0;
   };
   std::vector<Place> places;
-  std::vector<Match> all;
-  for (const ListRow& row : table.rows) {
-    for (Match& match : Matches(row)) {
+  for (const RowLines* row : rows_) {
+    matches_.push_back(Matches(*row));
+    for (const Match& match : matches_.back()) {
       const auto near = std::find_if(places.begin(), places.end(), [&](const Place& place) {
         return std::abs(place.left - match.cell.box.x) <= kColumnReach * cap_;
       });
@@ -47,7 +48,6 @@ PartColumn::PartColumn(const TableRows& table, double cap, const Rules::Tables& 
       } else {
         ++near->count;
       }
-      all.push_back(std::move(match));
     }
   }
   // Of several makers' numbers the first counts, unless it is much rarer.
@@ -60,10 +60,12 @@ PartColumn::PartColumn(const TableRows& table, double cap, const Rules::Tables& 
       left_ = place.left;
     }
   }
-  for (const Match& match : all) {
-    if (AtUsualPlace(match.cell.box)) {
-      ++shapes_[ShapeOf(match.cell.text)];
-      ++matched_;
+  for (const std::vector<Match>& of_row : matches_) {
+    for (const Match& match : of_row) {
+      if (AtUsualPlace(match.cell.box)) {
+        ++shapes_[ShapeOf(match.cell.text)];
+        ++matched_;
+      }
     }
   }
   CountLostDashes();
@@ -86,10 +88,10 @@ void PartColumn::CountLostDashes() {
   }
 }
 
-std::vector<PartColumn::Match> PartColumn::Matches(const ListRow& row) const {
+std::vector<PartColumn::Match> PartColumn::Matches(const RowLines& row) const {
   std::vector<Match> matches;
-  for (std::size_t line = 0; line < row.lines.size(); ++line) {
-    const auto& pieces = row.lines[line];
+  for (std::size_t line = 0; line < row.size(); ++line) {
+    const auto& pieces = row[line];
     for (std::size_t from = 0; from < pieces.size();) {
       std::size_t most = 1;
       while (from + most < pieces.size() && most < kMostPieces && !BeginsColumn(pieces, from + most, cap_)) {
@@ -147,9 +149,9 @@ std::string PartColumn::PutRight(const std::string& text) const {
   return best;
 }
 
-std::optional<PartCell> PartColumn::Spoiled(const ListRow& row) const {
-  for (std::size_t line = 0; line < row.lines.size(); ++line) {
-    const auto& pieces = row.lines[line];
+std::optional<PartCell> PartColumn::Spoiled(const RowLines& row) const {
+  for (std::size_t line = 0; line < row.size(); ++line) {
+    const auto& pieces = row[line];
     for (std::size_t from = 0; from < pieces.size(); ++from) {
       if (!AtUsualPlace(pieces[from].box) || !BeginsColumn(pieces, from, cap_)) {
         continue;
@@ -184,14 +186,14 @@ std::optional<PartCell> PartColumn::Spoiled(const ListRow& row) const {
   return std::nullopt;
 }
 
-std::optional<PartCell> PartColumn::Find(const ListRow& row) const {
-  std::vector<Match> matches = Matches(row);
+std::optional<PartCell> PartColumn::Find(std::size_t row) const {
+  const std::vector<Match>& matches = matches_[row];
   // At the usual place first, then by form, then from the left.
   const auto best = std::max_element(matches.begin(), matches.end(), [&](const Match& a, const Match& b) {
     return std::pair(AtUsualPlace(a.cell.box), a.sure) < std::pair(AtUsualPlace(b.cell.box), b.sure);
   });
   if (best == matches.end() || !AtUsualPlace(best->cell.box)) {
-    if (auto spoiled = Spoiled(row)) {
+    if (auto spoiled = Spoiled(*rows_[row])) {
       return spoiled;
     }
   }
@@ -199,7 +201,7 @@ std::optional<PartCell> PartColumn::Find(const ListRow& row) const {
     return std::nullopt;
   }
   // What stands in one cell belongs together: "200611" and "86" are one number where others are 123456-78.
-  const auto& pieces = row.lines[best->cell.line];
+  const auto& pieces = (*rows_[row])[best->cell.line];
   std::size_t count = best->cell.count;
   while (best->cell.from + count < pieces.size() && !BeginsColumn(pieces, best->cell.from + count, cap_)) {
     ++count;
@@ -212,17 +214,18 @@ std::optional<PartCell> PartColumn::Find(const ListRow& row) const {
   }
   // A form that is rare in this column and only looks like the common one was misread.
   constexpr std::size_t kMoreCommon = 3;
-  const std::size_t alike = CountOf(ShapeOf(best->cell.text));
-  if (AtUsualPlace(best->cell.box)) {
-    std::string right = PutRight(best->cell.text);
-    if (!right.empty() && right != best->cell.text && CountOf(ShapeOf(right)) >= kMoreCommon * alike) {
-      best->cell.text = std::move(right);
-      best->cell.confidence *= kPutRight;
+  PartCell cell = best->cell;
+  const std::size_t alike = CountOf(ShapeOf(cell.text));
+  if (AtUsualPlace(cell.box)) {
+    std::string right = PutRight(cell.text);
+    if (!right.empty() && right != cell.text && CountOf(ShapeOf(right)) >= kMoreCommon * alike) {
+      cell.text = std::move(right);
+      cell.confidence *= kPutRight;
     } else if (alike >= kMoreCommon) {
-      best->cell.confidence *= kLikeOthers / best->sure;  // the column vouches for its form
+      cell.confidence *= kLikeOthers / best->sure;  // the column vouches for its form
     }
   }
-  return best->cell;
+  return cell;
 }
 
 }  // namespace benchleaf::extract

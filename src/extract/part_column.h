@@ -29,9 +29,11 @@ struct PartCell {
 // others.
 class PartColumn {
  public:
-  PartColumn(const TableRows& table, double cap, const Rules::Tables& tables);
+  // The rows must outlive this.
+  PartColumn(const std::vector<const RowLines*>& rows, double cap, const Rules::Tables& tables);
 
-  std::optional<PartCell> Find(const ListRow& row) const;
+  // That of a row, by its number.
+  std::optional<PartCell> Find(std::size_t row) const;
 
  private:
   struct Match {
@@ -40,15 +42,17 @@ class PartColumn {
   };
 
   void CountLostDashes();
-  std::vector<Match> Matches(const ListRow& row) const;
+  std::vector<Match> Matches(const RowLines& row) const;
   bool AtUsualPlace(const Box& box) const;
   std::string PutRight(const std::string& text) const;
   std::size_t CountOf(const std::string& shape) const;
-  std::optional<PartCell> Spoiled(const ListRow& row) const;
+  std::optional<PartCell> Spoiled(const RowLines& row) const;
 
+  const std::vector<const RowLines*>& rows_;
   const double cap_;
   const Rules::Tables& tables_;
-  int left_ = -1;  // px, -1 when no place is usual
+  std::vector<std::vector<Match>> matches_;  // by row
+  int left_ = -1;                            // px, -1 when no place is usual
   std::size_t matched_ = 0;
   std::map<std::string, std::size_t> shapes_;
 };

@@ -11,11 +11,12 @@
 #include <cmath>
 #include <cstddef>
 #include <optional>
+#include <string_view>
 
 namespace benchleaf::extract {
 namespace {
 
-bool IsSmallNumber(const std::string& text) {
+bool IsSmallNumber(std::string_view text) {
   return !text.empty() && text.size() <= 3 && text[0] != '0' && std::all_of(text.begin(), text.end(), IsDigit);
 }
 
@@ -27,10 +28,10 @@ struct NumberColumn {
 
 // Where the quantities stand, or -1: small numbers at one place in most rows, or where the titles say. Numbers that
 // count upwards from row to row are item numbers.
-int QuantityLeft(const TableRows& table, double cap) {
+int QuantityLeft(const TableRows& table, const std::vector<RowParts>& parts, double cap) {
   std::vector<NumberColumn> columns;
-  for (const ListRow& row : table.rows) {
-    for (const auto& line : row.lines) {
+  for (std::size_t row = 0; row < table.rows.size(); ++row) {
+    for (const auto& line : parts[row].LinesOf(table.rows[row])) {
       for (std::size_t i = 0; i < line.size(); ++i) {
         const bool alone = BeginsColumn(line, i, cap) && (i + 1 == line.size() || BeginsColumn(line, i + 1, cap));
         if (!alone || !IsSmallNumber(line[i].text)) {
@@ -68,9 +69,8 @@ int QuantityLeft(const TableRows& table, double cap) {
 }
 
 // A small number alone at the front of a row that has no designator is an item number, no part of the description.
-bool IsItemNumber(const ListRow& row, std::size_t line, std::size_t at, double cap) {
-  const auto& pieces = row.lines[line];
-  return line == 0 && at == 0 && pieces.size() > 1 && IsSmallNumber(Trimmed(pieces[0].text)) &&
+bool IsItemNumber(const ListRow& row, const std::vector<Piece>& pieces, std::size_t line, std::size_t at, double cap) {
+  return line == 0 && at == 0 && pieces.size() > 1 && IsSmallNumber(TrimmedView(pieces[0].text)) &&
          BeginsColumn(pieces, 1, cap) && (row.designators.empty() || pieces[0].box.x < row.designator_box.x);
 }
 
@@ -97,16 +97,29 @@ std::size_t CellEnd(const std::vector<Piece>& pieces, std::size_t at, double cap
   return end;
 }
 
+bool IsDitto(const std::vector<Piece>& line, std::size_t at, double cap, const Rules::Tables& tables) {
+  return BeginsColumn(line, at, cap) && HasRole(ListWord(line[at].text), ListRole::kDitto, tables);
+}
+
+bool HasDitto(const RowLines& lines, double cap, const Rules::Tables& tables) {
+  for (const auto& line : lines) {
+    for (std::size_t i = 0; i < line.size(); ++i) {
+      if (IsDitto(line, i, cap, tables)) {
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
 // The row's lines with signs of repetition replaced by the cells of the row above.
-std::vector<std::vector<Piece>> WithoutDittos(const std::vector<std::vector<Piece>>& lines,
-                                              const std::vector<Piece>& above, double cap,
-                                              const Rules::Tables& tables) {
-  std::vector<std::vector<Piece>> result;
+RowLines WithoutDittos(const RowLines& lines, const std::vector<Piece>& above, double cap,
+                       const Rules::Tables& tables) {
+  RowLines result;
   for (const auto& line : lines) {
     std::vector<Piece> pieces;
     for (std::size_t i = 0; i < line.size(); ++i) {
-      const bool ditto = HasRole(ListWord(line[i].text), ListRole::kDitto, tables) && BeginsColumn(line, i, cap);
-      const Piece* source = ditto ? Above(line[i], above) : nullptr;
+      const Piece* source = IsDitto(line, i, cap, tables) ? Above(line[i], above) : nullptr;
       if (source == nullptr) {
         pieces.push_back(line[i]);
         continue;
@@ -169,32 +182,43 @@ std::optional<PartCell> TakePart(std::optional<PartCell> found, const CodeColumn
 
 }  // namespace
 
-std::vector<RowFields> FieldsOf(const TableRows& table, double cap, const Rules::Tables& tables) {
+std::vector<RowParts> PartsOf(const TableRows& table, double cap, const Rules::Tables& tables) {
+  std::vector<RowParts> all(table.rows.size());
   // Repetitions first, so that columns are counted on what they stand for.
-  TableRows plain = table;
-  for (std::size_t i = 1; i < plain.rows.size(); ++i) {
-    const auto& above = plain.rows[i - 1].lines;
-    if (!above.empty()) {
-      plain.rows[i].lines = WithoutDittos(plain.rows[i].lines, above.front(), cap, tables);
+  std::vector<const RowLines*> rows;
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    const RowLines& own = table.rows[i].lines;
+    if (i > 0 && !rows.back()->empty() && HasDitto(own, cap, tables)) {
+      all[i].repeated = WithoutDittos(own, rows.back()->front(), cap, tables);
     }
+    rows.push_back(&all[i].LinesOf(table.rows[i]));
   }
-  const PartColumn column(plain, cap, tables);
-  const CodeColumns codes(plain, cap, tables);
-  const int quantity_left = QuantityLeft(plain, cap);
+  const PartColumn column(rows, cap, tables);
+  const CodeColumns codes(rows, cap, tables);
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    all[i].others = codes.Find(*rows[i]);
+    all[i].part = TakePart(column.Find(i), codes, all[i].others);
+  }
+  return all;
+}
 
+std::vector<RowFields> FieldsOf(const TableRows& table, const std::vector<RowParts>& parts, double cap) {
+  const int quantity_left = QuantityLeft(table, parts, cap);
   std::vector<RowFields> all;
-  for (const ListRow& row : plain.rows) {
+  for (std::size_t at = 0; at < table.rows.size(); ++at) {
+    const ListRow& row = table.rows[at];
+    const RowLines& lines = parts[at].LinesOf(row);
+    const std::optional<PartCell>& part = parts[at].part;
     RowFields fields;
-    fields.other_parts = codes.Find(row);
-    const auto part = TakePart(column.Find(row), codes, fields.other_parts);
+    fields.other_parts = parts[at].others;
     if (part) {
       fields.part_number = part->text;
       fields.part_box = part->box;
       fields.part_confidence = part->confidence;
     }
     std::vector<Piece> description;
-    for (std::size_t line = 0; line < row.lines.size(); ++line) {
-      const auto& pieces = row.lines[line];
+    for (std::size_t line = 0; line < lines.size(); ++line) {
+      const auto& pieces = lines[line];
       for (std::size_t i = 0; i < pieces.size(); ++i) {
         const auto holds = [&](const PartCell& cell) {
           return cell.line == line && i >= cell.from && i < cell.from + cell.count;
@@ -206,7 +230,7 @@ std::vector<RowFields> FieldsOf(const TableRows& table, double cap, const Rules:
                               std::abs(pieces[i].box.x - quantity_left) <= 2 * cap;
         if (quantity) {
           fields.quantity = pieces[i].text;
-        } else if (!IsItemNumber(row, line, i, cap)) {
+        } else if (!IsItemNumber(row, pieces, line, i, cap)) {
           description.push_back(pieces[i]);
         }
       }
@@ -216,7 +240,7 @@ std::vector<RowFields> FieldsOf(const TableRows& table, double cap, const Rules:
       text += (text.empty() ? "" : " ") + piece.text;
     }
     fields.description = Tidy(text);
-    if (fields.part_number.empty() && !all.empty() && IsNextSection(plain.rows[all.size() - 1], row)) {
+    if (fields.part_number.empty() && at > 0 && IsNextSection(table.rows[at - 1], row)) {
       fields.part_number = all.back().part_number;  // one can, one number
       fields.part_confidence = all.back().part_confidence;
     }

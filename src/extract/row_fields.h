@@ -7,6 +7,7 @@
 #include "extract/part_column.h"
 #include "extract/rule_tables.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,10 +23,22 @@ struct RowFields {
   std::string value;  // canonical
 };
 
-// The fields of every row of one table, in the rows' order. Columns are found over all rows: most rows have their part
-// number at one place, so one that a scan spoiled is still known for what it is. Signs of repetition are replaced by
-// what stands above.
-std::vector<RowFields> FieldsOf(const TableRows& table, double cap, const Rules::Tables& tables);
+// A row's part numbers, for which its designators need not be known.
+struct RowParts {
+  std::optional<RowLines>
+      repeated;                  // the row's lines, signs of repetition replaced by what stands above; where it has any
+  std::optional<PartCell> part;  // the row's own
+  std::vector<PartCell> others;  // other makers' numbers
+
+  const RowLines& LinesOf(const ListRow& row) const { return repeated ? *repeated : row.lines; }
+};
+
+// The part numbers of every row of one table, in the rows' order. Columns are found over all rows: most rows have their
+// part number at one place, so one that a scan spoiled is still known for what it is.
+std::vector<RowParts> PartsOf(const TableRows& table, double cap, const Rules::Tables& tables);
+
+// The fields of every row of one table, in the rows' order. `parts` are what PartsOf gives of the same lines.
+std::vector<RowFields> FieldsOf(const TableRows& table, const std::vector<RowParts>& parts, double cap);
 
 }  // namespace benchleaf::extract
 
