@@ -21,19 +21,9 @@ double LogOfSum(const std::vector<double>& logs) {
 
 }  // namespace
 
-std::vector<std::vector<double>> ChancesInChain(const std::vector<std::vector<double>>& own, const Step& step) {
+std::vector<std::vector<double>> ChancesInChain(const std::vector<std::vector<double>>& own, const ChainSteps& steps) {
   if (own.empty()) {
     return {};
-  }
-  // steps[at], by `from` and then `to`
-  std::vector<std::vector<double>> steps(own.size());
-  for (std::size_t at = 1; at < own.size(); ++at) {
-    steps[at].reserve(own[at - 1].size() * own[at].size());
-    for (std::size_t from = 0; from < own[at - 1].size(); ++from) {
-      for (std::size_t to = 0; to < own[at].size(); ++to) {
-        steps[at].push_back(step(at, from, to));
-      }
-    }
   }
   std::vector<double> ways;
   std::vector<std::vector<double>> forward = own;

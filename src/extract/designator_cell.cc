@@ -14,8 +14,8 @@ constexpr std::size_t kMostPieces = 10;
 bool IsSeparator(char c) { return std::string_view(",-&~/;+").find(c) != std::string_view::npos; }
 
 bool IsWordBetween(const std::string& text, const Rules::Tables& tables) {
-  const std::string word = ListWord(text);
-  return HasRole(word, ListRole::kRange, tables) || HasRole(word, ListRole::kAnd, tables);
+  const Roles roles = RolesOf(ListWord(text), tables);
+  return roles.Has(ListRole::kRange) || roles.Has(ListRole::kAnd);
 }
 
 // "20" or "20,26".
@@ -73,10 +73,8 @@ std::string CellText(const std::vector<Piece>& pieces, std::size_t from, std::si
   for (std::size_t i = from; i < from + count; ++i) {
     const bool lost = i > from && !spaced_out && LostComma(pieces[i - 1], pieces[i], cap, column);
     text += lost ? "," : "";
-    const std::string word = ListWord(pieces[i].text);
-    text += HasRole(word, ListRole::kRange, tables) ? "-"
-            : HasRole(word, ListRole::kAnd, tables) ? ","
-                                                    : pieces[i].text;
+    const Roles roles = RolesOf(ListWord(pieces[i].text), tables);
+    text += roles.Has(ListRole::kRange) ? "-" : roles.Has(ListRole::kAnd) ? "," : pieces[i].text;
   }
   return text;
 }
@@ -123,6 +121,9 @@ Box BoxOfReading(const std::vector<Piece>& pieces, std::size_t from, std::size_t
 std::optional<DesignatorCell> FromSpoiledList(const std::vector<Piece>& pieces, std::size_t from, std::size_t count,
                                               double cap, const Rules::Tables& tables, const CellColumn& column) {
   const std::string text = WithoutEdges(CellText(pieces, from, count, cap, tables, column));
+  if (text.find(',') == std::string::npos) {
+    return std::nullopt;
+  }
   std::vector<Designator> designators;
   std::size_t spoiled = 0;
   for (std::size_t start = 0; start <= text.size();) {

@@ -101,7 +101,7 @@ std::vector<Sighting> ExtractSightings(const PageReading& reading, const PageRow
   std::vector<extract::Piece> pieces = extract::UndashedPiecesOf(reading, tables);
   const double cap = extract::CapHeight(reading);
   if (list) {
-    pieces = extract::WithoutLeaders(pieces, cap);
+    pieces = extract::WithoutLeaders(std::move(pieces), cap);
   }
   extract::PageSense sense = extract::SenseOf(pieces, list, cap, tables);
   NoteTubeRows(rows, sense);

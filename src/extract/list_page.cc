@@ -149,7 +149,7 @@ std::vector<Piece> ListPieces(const PageReading& reading, double cap, const Rule
     }
   }
   std::vector<Piece> pieces;
-  for (Line& line : JoinLines(WithoutLeaders(upright, cap))) {
+  for (Line& line : JoinLines(WithoutLeaders(std::move(upright), cap))) {
     JoinByAlternatives(line, tables);
     pieces.insert(pieces.end(), std::make_move_iterator(line.pieces.begin()),
                   std::make_move_iterator(line.pieces.end()));

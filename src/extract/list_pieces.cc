@@ -43,9 +43,17 @@ std::string_view WithoutRules(std::string_view text) {
   return text;
 }
 
+// The share of a piece's box that its characters [from, to) have.
+Box BoxOfPart(const Piece& whole, std::size_t from, std::size_t to) {
+  const double step = static_cast<double>(whole.box.width) / static_cast<double>(whole.text.size());
+  Box box = whole.box;
+  box.x += static_cast<int>(step * static_cast<double>(from));
+  box.width = static_cast<int>(step * static_cast<double>(to - from));
+  return box;
+}
+
 // The part [from, to) of a piece, with its share of the box.
 Piece Part(const Piece& whole, std::size_t from, std::size_t to) {
-  const double step = static_cast<double>(whole.box.width) / static_cast<double>(whole.text.size());
   Piece part = whole;
   part.text = whole.text.substr(from, to - from);
   // What is cut off at the ends is no text, so whatever else was read there still belongs to the part.
@@ -53,8 +61,7 @@ Piece Part(const Piece& whole, std::size_t from, std::size_t to) {
   const bool all = letters(part.text) == letters(whole.text);
   part.read = all ? whole.read : part.text;
   part.alternatives = all ? whole.alternatives : std::vector<Alternative>{};
-  part.box.x = whole.box.x + static_cast<int>(step * static_cast<double>(from));
-  part.box.width = static_cast<int>(step * static_cast<double>(to - from));
+  part.box = BoxOfPart(whole, from, to);
   return part;
 }
 
@@ -135,12 +142,21 @@ void AddPart(const Piece& whole, std::size_t from, std::size_t to, std::vector<P
   parts.push_back(Part(whole, start + merged, start + text.size()));
 }
 
+// Whether a text has nothing in it that is, or may be, to be cut: most have not.
+bool IsWhole(std::string_view text) { return !text.empty() && std::all_of(text.begin(), text.end(), IsLetter); }
+
 }  // namespace
 
-std::vector<Piece> WithoutLeaders(const std::vector<Piece>& pieces, double cap) {
+std::vector<Piece> WithoutLeaders(std::vector<Piece> pieces, double cap) {
   std::vector<Piece> parts;
-  for (const Piece& piece : pieces) {
+  parts.reserve(pieces.size());
+  for (Piece& piece : pieces) {
     if (IsLowWord(piece, cap)) {
+      continue;
+    }
+    if (IsWhole(piece.text)) {
+      piece.box = BoxOfPart(piece, 0, piece.text.size());
+      parts.push_back(std::move(piece));
       continue;
     }
     std::size_t from = 0;

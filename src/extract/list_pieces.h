@@ -13,7 +13,7 @@ namespace benchleaf::extract {
 // A piece cut where leaders run through it ("R101.....470K" gives two, with their shares of the box); pieces that are
 // nothing but leaders are gone, and so are the low words that a reader makes of them ("eee"). Underlines are gaps
 // between words. Signs of repetition (" '' ,,) stay. `cap` is the capital height in px.
-std::vector<Piece> WithoutLeaders(const std::vector<Piece>& pieces, double cap);
+std::vector<Piece> WithoutLeaders(std::vector<Piece> pieces, double cap);
 
 // Pieces of a line put together where an alternative reading of the first spells them all with signs between: "208",
 // "6299", "04" with the alternative "208-6299-04".

@@ -17,11 +17,13 @@ const std::vector<std::string>& PhrasesOf(ListRole role, const Rules::Tables& ta
 
 void ReplaceInside(std::string& text, const std::string& word, char sign) {
   // Only behind a figure or suffix and in front of a designator: STOP1 holds no "to".
-  for (std::size_t at = Upper(text).find(word, 2); at != std::string::npos; at = Upper(text).find(word, at + 1)) {
+  std::string upper = Upper(text);
+  for (std::size_t at = upper.find(word, 2); at != std::string::npos; at = upper.find(word, at + 1)) {
     const std::size_t end = at + word.size();
     const bool behind_number = IsDigit(text[at - 1]) || (IsUpper(text[at - 1]) && IsDigit(text[at - 2]));
     if (behind_number && end < text.size() && IsAlnum(text[end])) {
       text.replace(at, word.size(), 1, sign);
+      upper.replace(at, word.size(), 1, sign);
     }
   }
 }
@@ -81,6 +83,9 @@ bool MayHaveRole(const std::string& word, ListRole role, const Rules::Tables& ta
 
 std::string WithSignsForWords(std::string_view plain, const Rules::Tables& tables) {
   std::string text(plain);
+  if (std::none_of(text.begin(), text.end(), IsDigit)) {
+    return text;  // there is no figure that a sign could stand behind
+  }
   for (const std::string& word : PhrasesOf(ListRole::kRange, tables)) {
     ReplaceInside(text, word, '-');
   }

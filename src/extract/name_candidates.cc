@@ -121,6 +121,9 @@ class Collector {
   }
 
   void AddText(const std::string& text) {
+    if (IsKnown(text)) {
+      return;
+    }
     if (const auto designator = ParseDesignator(text, tables_); designator && designator->number.front() != '0') {
       Add(*designator);
     }
@@ -128,9 +131,10 @@ class Collector {
 
   void Add(const Designator& designator) {
     const std::string text = designator.Text();
-    if (!seen_.insert(text).second) {
+    if (IsKnown(text)) {
       return;
     }
+    known_.push_back(text);
     costs_.clear();
     for (const Reading& reading : trimmed_) {
       costs_.push_back(MisreadingCost(reading.text, text, tables_));
@@ -139,6 +143,8 @@ class Collector {
         std::any_of(trimmed_.begin(), trimmed_.end(), [&](const Reading& r) { return r.upper == text; });
     candidates_.push_back({designator, Fit(designator, text), spelled && IsTold(designator), IsSeen(designator, text)});
   }
+
+  bool IsKnown(const std::string& text) const { return std::find(known_.begin(), known_.end(), text) != known_.end(); }
 
   bool IsTold(const Designator& designator) const {
     return std::find(classes_.begin(), classes_.end(), designator.letters) != classes_.end();
@@ -195,7 +201,7 @@ class Collector {
   std::vector<double> costs_;     // by reading: of having misread the candidate in hand as it
   double weight_ = 0;
   std::vector<std::string> classes_;  // that the row's words tell
-  std::set<std::string> seen_;
+  std::vector<std::string> known_;    // the candidates' texts: a few dozen
   std::vector<NameCandidate> candidates_;
 };
 

@@ -1,6 +1,7 @@
 #include "extract/numbering_steps.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstdlib>
 
@@ -18,7 +19,21 @@ constexpr double kNewAssembly = -1;  // the numbers begin anew
 constexpr double kNextSection = -0.5;
 constexpr double kTwice = -7;  // no part is listed twice
 // Numbers further on are ever less likely: about the inverse of the distance, as lists with holes have them.
-double Farther(int distance) { return std::log(0.4) - 1.3 * std::log(std::max(1, distance)); }
+double FreshFarther(int distance) { return std::log(0.4) - 1.3 * std::log(std::max(1, distance)); }
+
+// The same from a table: asked for every two names that rows one below the other may have.
+double Farther(int distance) {
+  constexpr std::size_t kMostKnown = 512;
+  static const std::array<double, kMostKnown> kKnown = [] {
+    std::array<double, kMostKnown> known{};
+    for (std::size_t i = 0; i < kMostKnown; ++i) {
+      known[i] = FreshFarther(static_cast<int>(i));
+    }
+    return known;
+  }();
+  const auto place = static_cast<std::size_t>(distance);
+  return place < kMostKnown ? kKnown[place] : FreshFarther(distance);
+}
 
 double Learned(double count, double of, double believed) {
   return (count + believed * kRowsBelieved) / (of + kRowsBelieved);
@@ -74,10 +89,20 @@ double NumberingSteps::LogOfShare(const std::string& letters) const {
   return share == log_class_share_.end() ? kOfUnknown : share->second;
 }
 
-double NumberingSteps::WithinClass(const Designator& above, const Designator& below) const {
-  const int distance = NumberOf(below) - NumberOf(above);
+StepEnd NumberingSteps::EndAt(const RowName& name) const {
+  const int number = NumberOf(name.designator);
+  const double share = LogOfShare(name.designator.letters);
+  // A class begins at its lowest number: 1, 101 or 201 more often than 37.
+  const double begins_class =
+      other_class_ + share + std::log(0.5) - 0.5 * std::log(std::max(1, number % 100)) - (number >= 100 ? 1 : 0);
+  return {name, number, begins_class, kNewAssembly + share - 0.5 * std::log(std::max(1, number))};
+}
+
+double NumberingSteps::WithinClass(const StepEnd& above, const StepEnd& below) const {
+  const int distance = below.number - above.number;
   if (distance == 0) {
-    const bool section = !below.suffix.empty() && below.suffix > above.suffix;
+    const std::string& suffix = below.name.designator.suffix;
+    const bool section = !suffix.empty() && suffix > above.name.designator.suffix;
     return section ? kNextSection : kTwice;
   }
   if (distance < 0) {
@@ -86,25 +111,20 @@ double NumberingSteps::WithinClass(const Designator& above, const Designator& be
   return distance == 1 ? next_ : ahead_ + Farther(distance);
 }
 
-double NumberingSteps::ToOtherClass(const Designator& above, const Designator& below) const {
-  if (HoldsTheOther(above, below)) {
-    const int distance = NumberOf(below) - NumberOf(above);
+double NumberingSteps::ToOtherClass(const StepEnd& above, const StepEnd& below) const {
+  if (HoldsTheOther(above.name.designator, below.name.designator)) {
+    const int distance = below.number - above.number;
     return other_class_ + (distance == 0 || distance == 1 ? std::log(0.5) : Farther(std::abs(distance)));
   }
-  // A class begins at its lowest number: 1, 101 or 201 more often than 37.
-  const int number = NumberOf(below);
-  return other_class_ + LogOfShare(below.letters) + std::log(0.5) - 0.5 * std::log(std::max(1, number % 100)) -
-         (number >= 100 ? 1 : 0);
+  return below.begins_class;
 }
 
-double NumberingSteps::Likeliness(const RowName& above, const RowName& below) const {
-  if (above.assembly != below.assembly) {
-    return kNewAssembly + LogOfShare(below.designator.letters) -
-           0.5 * std::log(std::max(1, NumberOf(below.designator)));
+double NumberingSteps::Likeliness(const StepEnd& above, const StepEnd& below) const {
+  if (above.name.assembly != below.name.assembly) {
+    return below.begins_assembly;
   }
-  return above.designator.letters == below.designator.letters
-             ? same_class_ + WithinClass(above.designator, below.designator)
-             : ToOtherClass(above.designator, below.designator);
+  return above.name.designator.letters == below.name.designator.letters ? same_class_ + WithinClass(above, below)
+                                                                        : ToOtherClass(above, below);
 }
 
 }  // namespace benchleaf::extract

@@ -19,17 +19,29 @@ struct RowName {
   const Designator& designator;
 };
 
+// A name with what is asked of it in every step to or from it.
+struct StepEnd {
+  RowName name;
+  int number = 0;
+  // Natural logarithms of how likely it begins the rows of its class behind another class, but for how often the class
+  // changes, and those of its assembly.
+  double begins_class = 0;
+  double begins_assembly = 0;
+};
+
 class NumberingSteps {
  public:
   // `pairs` are rows that follow each other and were surely read.
   explicit NumberingSteps(const std::vector<std::pair<RowName, RowName>>& pairs);
 
+  StepEnd EndAt(const RowName& name) const;
+
   // Natural logarithm of how likely a row with `below` follows on one with `above`.
-  double Likeliness(const RowName& above, const RowName& below) const;
+  double Likeliness(const StepEnd& above, const StepEnd& below) const;
 
  private:
-  double WithinClass(const Designator& above, const Designator& below) const;
-  double ToOtherClass(const Designator& above, const Designator& below) const;
+  double WithinClass(const StepEnd& above, const StepEnd& below) const;
+  double ToOtherClass(const StepEnd& above, const StepEnd& below) const;
 
   double LogOfShare(const std::string& letters) const;
 

@@ -43,7 +43,12 @@ void Add(std::vector<PageTerm>& all, const std::vector<Term>& terms, const Piece
 class LineWalk {
  public:
   LineWalk(const Line& line, const PageSense& sense, const Rules::Tables& tables)
-      : pieces_(line.pieces), sense_(sense), tables_(tables) {}
+      : pieces_(line.pieces), sense_(sense), tables_(tables) {
+    roles_.reserve(pieces_.size());
+    for (const Piece& piece : pieces_) {
+      roles_.push_back(RolesOf(ListWord(piece.text), tables_));
+    }
+  }
 
   std::vector<PageTerm> Walk() {
     for (std::size_t at = 0; at < pieces_.size();) {
@@ -135,8 +140,8 @@ class LineWalk {
     return 0;
   }
 
-  // The word beside the piece, empty at the line's end.
-  std::string WordAt(std::size_t at) const { return at < pieces_.size() ? ListWord(pieces_[at].text) : std::string(); }
+  // The roles of the word there; none beyond the line's end.
+  Roles RolesAt(std::size_t at) const { return at < roles_.size() ? roles_[at] : Roles(); }
 
   // Whether a piece in brackets is the gain group of the type before it: 2SC458 (C).
   bool IsGainGroup(std::size_t at) const {
@@ -150,15 +155,15 @@ class LineWalk {
       return;
     }
     Surroundings around = Around(pieces_[at], sense_);
-    const std::string before = at > 0 ? WordAt(at - 1) : std::string();
-    if (HasRole(before, ListRole::kTube, tables_) || HasRole(WordAt(at + 1), ListRole::kTube, tables_)) {
+    const Roles before = at > 0 ? RolesAt(at - 1) : Roles();
+    if (before.Has(ListRole::kTube) || RolesAt(at + 1).Has(ListRole::kTube)) {
       around.tubes = TubeContext::kTube;
     }
-    if (HasRole(before, ListRole::kFigure, tables_)) {
+    if (before.Has(ListRole::kFigure)) {
       around.lone_strokes = LoneStrokes::kRefuse;  // SECTION VI
     }
     std::vector<Term> terms = TermsOf(pieces_[at], tables_, around);
-    if (HasRole(before, ListRole::kElsewhere, tables_) && Gap(pieces_[at - 1], pieces_[at]) < kUnitSpace * sense_.cap) {
+    if (before.Has(ListRole::kElsewhere) && Gap(pieces_[at - 1], pieces_[at]) < kUnitSpace * sense_.cap) {
       terms.erase(std::remove_if(terms.begin(), terms.end(),
                                  [](const Term& term) { return term.kind == TermKind::kDesignator; }),
                   terms.end());
@@ -171,6 +176,7 @@ class LineWalk {
   }
 
   const std::vector<Piece>& pieces_;
+  std::vector<Roles> roles_;  // by piece
   const PageSense& sense_;
   const Rules::Tables& tables_;
   std::vector<PageTerm> terms_;

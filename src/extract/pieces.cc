@@ -18,12 +18,18 @@ double SharedHeight(const Box& a, const Box& b) {
   return shared <= 0 ? 0 : static_cast<double>(shared) / lower;
 }
 
+struct LineInMaking {
+  std::vector<std::size_t> pieces;  // by their number on the page, from left to right
+  Box box;
+  Box end;  // see EndOf
+};
+
 // Where a line ends, as tall as the tallest of its last few pieces: a dot or dash is low.
-Box EndOf(const Line& line) {
-  const std::size_t count = std::min<std::size_t>(line.pieces.size(), 3);
-  Box end = line.pieces.back().box;
+Box EndOf(const std::vector<std::size_t>& line, const std::vector<Piece>& pieces) {
+  const std::size_t count = std::min<std::size_t>(line.size(), 3);
+  Box end = pieces[line.back()].box;
   for (std::size_t i = 1; i < count; ++i) {
-    const Box& box = line.pieces[line.pieces.size() - 1 - i].box;
+    const Box& box = pieces[line[line.size() - 1 - i]].box;
     end = box.height > end.height ? box : end;
   }
   return end;
@@ -73,46 +79,52 @@ double CapHeight(const PageReading& reading) {
 }
 
 std::vector<Line> JoinLines(std::vector<Piece> pieces) {
-  // Pieces are large: their order is found first.
+  // Pieces are large: which of them make each line is found first, and then they are moved once.
   std::vector<std::size_t> from_left(pieces.size());
   std::iota(from_left.begin(), from_left.end(), std::size_t{0});
   std::stable_sort(from_left.begin(), from_left.end(),
                    [&](std::size_t a, std::size_t b) { return pieces[a].box.x < pieces[b].box.x; });
-  std::vector<Line> lines;
-  std::vector<Box> line_ends;
+  std::vector<LineInMaking> making;
   PageBands ends(BottomOf(pieces), pieces.size());
   std::vector<std::size_t> beside;
   for (const std::size_t next : from_left) {
-    Piece& piece = pieces[next];
+    const Box& box = pieces[next].box;
     // The line whose last pieces stand beside this one.
-    std::size_t best = lines.size();
+    std::size_t best = making.size();
     double best_share = 0.5;
-    ends.Beside(piece.box.y, piece.box.bottom(), beside);
+    ends.Beside(box.y, box.bottom(), beside);
     for (const std::size_t i : beside) {
-      const double share = SharedHeight(line_ends[i], piece.box);
+      const double share = SharedHeight(making[i].end, box);
       if (share <= best_share) {
         continue;
       }
       // Pieces one above the other belong to two lines, however close these are.
-      const Box& last = lines[i].pieces.back().box;
-      const bool stacked = piece.box.center_x() < last.right() && SharedHeight(last, piece.box) < 0.7;
+      const Box& last = pieces[making[i].pieces.back()].box;
+      const bool stacked = box.center_x() < last.right() && SharedHeight(last, box) < 0.7;
       if (!stacked) {
         best_share = share;
         best = i;
       }
     }
-    if (best == lines.size()) {
-      lines.emplace_back();
-      line_ends.emplace_back();
+    if (best == making.size()) {
+      making.emplace_back();
     }
-    Line& line = lines[best];
-    line.box = Union(line.box, piece.box);
-    line.pieces.push_back(std::move(piece));
-    line_ends[best] = EndOf(line);
-    ends.Add(best, line_ends[best].y, line_ends[best].bottom());
+    LineInMaking& line = making[best];
+    line.box = Union(line.box, box);
+    line.pieces.push_back(next);
+    line.end = EndOf(line.pieces, pieces);
+    ends.Add(best, line.end.y, line.end.bottom());
   }
-  std::stable_sort(lines.begin(), lines.end(),
-                   [](const Line& a, const Line& b) { return a.box.center_y() < b.box.center_y(); });
+  std::stable_sort(making.begin(), making.end(),
+                   [](const LineInMaking& a, const LineInMaking& b) { return a.box.center_y() < b.box.center_y(); });
+  std::vector<Line> lines(making.size());
+  for (std::size_t i = 0; i < making.size(); ++i) {
+    lines[i].box = making[i].box;
+    lines[i].pieces.reserve(making[i].pieces.size());
+    for (const std::size_t piece : making[i].pieces) {
+      lines[i].pieces.push_back(std::move(pieces[piece]));
+    }
+  }
   return lines;
 }
 

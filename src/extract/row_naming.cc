@@ -47,13 +47,18 @@ class Naming {
       own.push_back(Candidates(at));
     }
     const NumberingSteps steps(SurePairs());
+    std::vector<std::vector<StepEnd>> ends(places_.size());
+    for (std::size_t at = 0; at < places_.size(); ++at) {
+      for (const NameCandidate& candidate : candidates_[at]) {
+        ends[at].push_back(steps.EndAt({rows_[places_[at]].assembly, candidate.designator}));
+      }
+    }
     const auto chances = ChancesInChain(own, [&](std::size_t at, std::size_t from, std::size_t to) {
       // The last choice of every place is no name.
-      if (from == candidates_[at - 1].size() || to == candidates_[at].size()) {
+      if (from == ends[at - 1].size() || to == ends[at].size()) {
         return kPastNoName;
       }
-      return steps.Likeliness({rows_[places_[at - 1]].assembly, candidates_[at - 1][from].designator},
-                              {rows_[places_[at]].assembly, candidates_[at][to].designator});
+      return steps.Likeliness(ends[at - 1][from], ends[at][to]);
     });
     for (std::size_t at = 0; at < places_.size(); ++at) {
       Settle(at, chances[at]);

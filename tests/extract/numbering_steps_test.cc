@@ -29,7 +29,7 @@ NumberingSteps StepsOf(const std::vector<std::string>& rows) {
 }
 
 double Likeliness(const NumberingSteps& steps, const std::string& above, const std::string& below) {
-  return steps.Likeliness(Named(above), Named(below));
+  return steps.Likeliness(steps.EndAt(Named(above)), steps.EndAt(Named(below)));
 }
 
 TEST(NumberingSteps, ExpectRisingNumbersInBlocksOfAClass) {
@@ -49,8 +49,9 @@ TEST(NumberingSteps, LearnFromTheListHowItGoesOn) {
 
 TEST(NumberingSteps, BeginAnewInEveryAssembly) {
   const NumberingSteps steps = StepsOf({"R1", "R2", "R3"});
-  EXPECT_GT(steps.Likeliness(Named("R9", "A1"), Named("R1", "A2")),
-            steps.Likeliness(Named("R9", "A1"), Named("R1", "A1")));
+  const StepEnd last = steps.EndAt(Named("R9", "A1"));
+  EXPECT_GT(steps.Likeliness(last, steps.EndAt(Named("R1", "A2"))),
+            steps.Likeliness(last, steps.EndAt(Named("R1", "A1"))));
 }
 
 TEST(NumberingSteps, KnowSectionsAndSockets) {
