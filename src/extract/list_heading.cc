@@ -87,12 +87,16 @@ std::optional<std::string> SpoiledHeading(const std::vector<std::string>& words,
   return words[0].size() >= kShortest ? AnnouncedAssembly(words[1], tables) : AssemblyDesignator(words[1], tables);
 }
 
+// What a speck between two words is read as.
+bool IsJoint(char c) { return c == '-' || c == '.' || c == ',' || c == '_' || c == '~'; }
+
 }  // namespace
 
 std::vector<std::string> WordsOf(const std::vector<Piece>& pieces) {
   constexpr std::size_t kShortest = 3;  // letters of a word behind a joint; a number's parts are not parted
   std::vector<std::string> words;
-  const auto add = [&words](const std::string& text) {
+  words.reserve(pieces.size());
+  const auto add = [&words](std::string_view text) {
     std::string word = ListWord(text);
     if (!word.empty()) {
       words.push_back(std::move(word));
@@ -100,14 +104,16 @@ std::vector<std::string> WordsOf(const std::vector<Piece>& pieces) {
   };
   for (const Piece& piece : pieces) {
     // A speck between two words joins them: "A1-CHASSIS UNIT".
-    const std::size_t joint = piece.text.find_first_of("-.,_~");
-    const std::size_t behind = joint == std::string::npos ? joint : joint + 1;
+    const auto joint =
+        static_cast<std::size_t>(std::find_if(piece.text.begin(), piece.text.end(), IsJoint) - piece.text.begin());
+    const std::size_t behind = joint + 1;
     const bool joined = joint != 0 && behind < piece.text.size() && piece.text.size() - behind >= kShortest &&
                         std::all_of(piece.text.begin() + static_cast<std::ptrdiff_t>(behind),
                                     piece.text.begin() + static_cast<std::ptrdiff_t>(behind + kShortest), IsLetter);
-    add(joined ? piece.text.substr(0, joint) : piece.text);
+    const std::string_view text = piece.text;
+    add(joined ? text.substr(0, joint) : text);
     if (joined) {
-      add(piece.text.substr(behind));
+      add(text.substr(behind));
     }
   }
   return words;

@@ -16,7 +16,9 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <cstdint>
 #include <iterator>
+#include <limits>
 #include <memory>
 #include <optional>
 #include <string_view>
@@ -41,12 +43,18 @@ bool IsWorded(const RowLines& lines) {
   });
 }
 
-// What IsList asks of rows.
+// What IsList asks of rows, and of the lines of the page they were found in.
 struct RowCounts {
   std::size_t rows = 0;
   std::size_t told = 0;      // by words or a part number
   std::size_t numbered = 0;  // with a part number
   std::size_t items = 0;
+  std::size_t designators = 0;
+};
+
+struct LineCounts {
+  std::size_t of_tables = 0;
+  std::size_t between = 0;
 };
 
 // Steps of instructions and lines of tables are numbered, too: rows by items need part numbers. Others must mostly be
@@ -56,9 +64,23 @@ bool AreTold(const RowCounts& counts, bool scattered) {
          (scattered ? counts.numbered : counts.told) * 10 >= counts.rows * 6;
 }
 
+// Without any part number the designators must be as many as half of the lines.
+bool AreDense(const RowCounts& counts, const LineCounts& lines) {
+  return counts.numbered == 0 ? counts.designators * 2 > lines.of_tables + lines.between
+                              : counts.rows * 5 >= lines.of_tables;
+}
+
+// No more than this many designators come of a row, whatever is made of it: numbers that were read together are cut.
+std::size_t MostDesignators(const ListRow& row) {
+  constexpr std::size_t kMostOfOne = 4;  // figures
+  return row.more_designators.empty() ? kMostOfOne * std::max<std::size_t>(1, row.designators.size())
+                                      : std::numeric_limits<std::uint16_t>::max();
+}
+
 // Whether the rows may turn out to be a list's, whatever designators they have. Pages that cannot be are most of a
 // manual, and to name rows takes longer than all the rest.
-bool MayBeList(const std::vector<TableRows>& page, const std::vector<std::vector<RowParts>>& parts, bool scattered) {
+bool MayBeList(const std::vector<TableRows>& page, const std::vector<std::vector<RowParts>>& parts,
+               const LineCounts& lines, bool scattered) {
   RowCounts most;
   for (std::size_t table = 0; table < page.size(); ++table) {
     bool numbered = false;  // or a section of a part above that is
@@ -69,31 +91,30 @@ bool MayBeList(const std::vector<TableRows>& page, const std::vector<std::vector
       most.numbered += numbered ? 1U : 0U;
       most.told += numbered || IsWorded(row.lines) ? 1U : 0U;
       most.items += row.item.empty() ? 0U : 1U;
+      most.designators += MostDesignators(row);
     }
   }
-  return most.rows > 0 && AreTold(most, scattered);
+  return most.rows > 0 && AreTold(most, scattered) && AreDense(most, lines);
 }
 
 // Whether the rows are a list's: on a drawing, too, designators may stand one below the other, but then nothing beside
 // them is worded and no part number follows; the pins of a drawing's connectors and sockets have words beside them, but
 // no part numbers. Instructions and tables of voltages begin lines with designators, too: without any part number the
 // designators must be as many as half of the lines.
-bool IsList(const std::vector<ListPageRow>& rows, std::size_t lines, std::size_t lines_between, bool scattered) {
+bool IsList(const std::vector<ListPageRow>& rows, const LineCounts& lines, bool scattered) {
   RowCounts counts;
   counts.rows = rows.size();
   std::size_t naming = 0;
-  std::size_t designators = 0;
   for (const ListPageRow& row : rows) {
     const bool numbered = !row.fields.part_number.empty();
     counts.told += numbered || IsWorded(row.row.lines) ? 1U : 0U;
     counts.numbered += numbered ? 1U : 0U;
     counts.items += row.row.item.empty() ? 0U : 1U;
     naming += row.row.designators.empty() ? 0U : 1U;
-    designators += row.row.designators.size();
+    counts.designators += row.row.designators.size();
   }
   const bool item_list = naming == 0 && rows.size() >= 3;
-  return (naming >= 2 || item_list) && AreTold(counts, scattered) &&
-         (counts.numbered == 0 ? designators * 2 > lines + lines_between : rows.size() * 5 >= lines);
+  return (naming >= 2 || item_list) && AreTold(counts, scattered) && AreDense(counts, lines);
 }
 
 // A short word that a reader took for a turned one, though it also read something like a designator upright.
@@ -202,17 +223,16 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
   std::vector<ListPageRow> rows;
   std::vector<TableRows> page;
   std::string in_force = assembly;
-  std::size_t lines = 0;
-  std::size_t lines_between = 0;
+  LineCounts lines;
   for (const ListBand& band : FindTables(ListPieces(reading, cap, tables), cap, tables)) {
     if (band.heading) {
-      ++lines_between;
+      ++lines.between;
       if (auto heading = AssemblyHeading(*band.heading, WordsOf(band.heading->pieces), tables)) {
         in_force = *heading;
       }
     }
     for (const ListTable& table : band.tables) {
-      lines += table.lines.size();
+      lines.of_tables += table.lines.size();
       page.push_back(RowsOf(table, cap, tables, in_force));
       CountItems(page.back().rows);
       LeaveItemNumbers(page.back().rows);
@@ -223,7 +243,7 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
     parts.push_back(PartsOf(table, cap, tables));
   }
   const bool scattered = IsScattered(reading.measures);
-  if (!MayBeList(page, parts, scattered)) {
+  if (!MayBeList(page, parts, lines, scattered)) {
     return {};
   }
   NameTogether(page, tables);
@@ -234,7 +254,7 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
       rows.push_back({std::move(page[table].rows[i]), std::move(fields[i])});
     }
   }
-  if (!IsList(rows, lines, lines_between, scattered)) {
+  if (!IsList(rows, lines, scattered)) {
     return {};
   }
   assembly = in_force;

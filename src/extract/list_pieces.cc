@@ -81,31 +81,36 @@ std::string Bones(std::string_view text, const Rules::Tables& tables) {
   return Folded(bones, tables);
 }
 
-// Which pieces, that with number `owner` among them, an alternative with the bones `wanted` spells: first and count, at
-// least two. `bones` are those of the pieces.
-std::optional<std::pair<std::size_t, std::size_t>> SpanOf(std::string_view wanted,
-                                                          const std::vector<std::string>& bones, std::size_t owner) {
+std::size_t CountBones(std::string_view text) {
+  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), IsAlnum));
+}
+
+// Which pieces, that with number `owner` among them, an alternative spells: first and count, at least two. How many
+// bones they have is told first: few alternatives are of the right length.
+std::optional<std::pair<std::size_t, std::size_t>> SpanOf(const std::string& alternative,
+                                                          const std::vector<Piece>& pieces, std::size_t owner,
+                                                          const Rules::Tables& tables) {
   constexpr std::size_t kMostPieces = 5;
+  const std::size_t wanted = CountBones(alternative);
   const std::size_t first = owner < kMostPieces ? 0 : owner + 1 - kMostPieces;
   for (std::size_t from = first; from <= owner; ++from) {
-    std::string_view left = wanted;
-    for (std::size_t end = from; end < bones.size() && !left.empty() && left.starts_with(bones[end]); ++end) {
-      left.remove_prefix(bones[end].size());
-      if (left.empty() && end >= owner && end > from) {
-        return std::pair(from, end + 1 - from);
-      }
+    std::size_t count = 0;
+    std::size_t end = from;
+    while (end < pieces.size() && count < wanted) {
+      count += CountBones(pieces[end++].text);
+    }
+    if (count != wanted || end <= owner || end < from + 2) {
+      continue;
+    }
+    std::string bones;
+    for (std::size_t i = from; i < end; ++i) {
+      bones += Bones(pieces[i].text, tables);
+    }
+    if (bones == Bones(alternative, tables)) {
+      return std::pair(from, end - from);
     }
   }
   return std::nullopt;
-}
-
-std::vector<std::string> BonesOf(const std::vector<Piece>& pieces, const Rules::Tables& tables) {
-  std::vector<std::string> bones;
-  bones.reserve(pieces.size());
-  for (const Piece& piece : pieces) {
-    bones.push_back(Bones(piece.text, tables));
-  }
-  return bones;
 }
 
 // Where a designator ends to which the next cell's word was read without a space ("P3Plug,"); 0 for other texts.
@@ -179,25 +184,19 @@ std::vector<Piece> WithoutLeaders(std::vector<Piece> pieces, double cap) {
 }
 
 void JoinByAlternatives(Line& line, const Rules::Tables& tables) {
-  if (std::all_of(line.pieces.begin(), line.pieces.end(),
-                  [](const Piece& piece) { return piece.alternatives.empty(); })) {
-    return;
-  }
-  std::vector<std::string> bones = BonesOf(line.pieces, tables);
   for (std::size_t owner = 0; owner < line.pieces.size(); ++owner) {
     for (const Alternative& other : line.pieces[owner].alternatives) {
       const std::string alternative = other.text;
       if (alternative.find('_') != std::string::npos) {
         continue;  // an underline between words, not a sign within one
       }
-      if (const auto span = SpanOf(Bones(alternative, tables), bones, owner)) {
+      if (const auto span = SpanOf(alternative, line.pieces, owner, tables)) {
         const auto [from, count] = *span;
         Piece whole = Joined(line.pieces, from, count);
         whole.text = alternative;
         line.pieces[from] = std::move(whole);
         line.pieces.erase(line.pieces.begin() + static_cast<std::ptrdiff_t>(from) + 1,
                           line.pieces.begin() + static_cast<std::ptrdiff_t>(from + count));
-        bones = BonesOf(line.pieces, tables);
         owner = from;
         break;
       }

@@ -45,7 +45,7 @@ std::string ListWord(std::string_view plain) {
 
 std::size_t PhraseAt(const std::vector<std::string>& words, std::size_t at, ListRole role,
                      const Rules::Tables& tables) {
-  for (const std::string& phrase : PhrasesOf(role, tables)) {
+  for (const std::string_view phrase : PhrasesOf(role, tables)) {
     std::size_t count = 0;
     std::size_t from = 0;
     bool fits = true;

@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <numeric>
 #include <set>
 #include <string>
 #include <utility>
@@ -63,6 +64,7 @@ class Collector {
       trimmed_.push_back({std::move(text), std::move(upper), std::max(least, 1 - reading.confidence)});
     }
     NoteClasses();
+    candidates_.reserve(kMostCandidates);
   }
 
   void AddReadings(const std::set<std::string>& letters) {
@@ -98,12 +100,20 @@ class Collector {
   }
 
   std::vector<NameCandidate> Take() {
-    std::stable_sort(candidates_.begin(), candidates_.end(),
-                     [](const NameCandidate& a, const NameCandidate& b) { return a.fit > b.fit; });
-    if (candidates_.size() > kMostCandidates) {
-      candidates_.resize(kMostCandidates);
+    // Candidates are large: their order is found first.
+    std::vector<std::size_t> best(candidates_.size());
+    std::iota(best.begin(), best.end(), std::size_t{0});
+    std::stable_sort(best.begin(), best.end(),
+                     [&](std::size_t a, std::size_t b) { return candidates_[a].fit > candidates_[b].fit; });
+    if (best.size() > kMostCandidates) {
+      best.resize(kMostCandidates);
     }
-    return std::move(candidates_);
+    std::vector<NameCandidate> taken;
+    taken.reserve(best.size());
+    for (const std::size_t one : best) {
+      taken.push_back(std::move(candidates_[one]));
+    }
+    return taken;
   }
 
   const std::vector<std::string>& classes() const { return classes_; }

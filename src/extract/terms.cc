@@ -5,7 +5,6 @@
 #include "extract/value.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <cstddef>
 #include <optional>
@@ -204,12 +203,15 @@ std::vector<Term> FreshTermsIn(const std::string& text, const Rules::Tables& tab
   return TermsBetweenSigns(text, tables, around);
 }
 
-// The surroundings and the text, for the memo: a character for each thing that the surroundings say.
+// The surroundings and the text, for the memo: two bits for each thing that the surroundings say. Short: nearly all
+// keys then lie in the string itself.
 std::string KeyOf(const Surroundings& around, std::string_view text) {
-  const std::array<char, 5> said = {static_cast<char>(around.ranges), static_cast<char>(around.parts),
-                                    static_cast<char>(around.tubes), static_cast<char>(around.lone_strokes),
-                                    static_cast<char>(around.rkm_in_use)};
-  std::string key(said.begin(), said.end());
+  unsigned said = around.rkm_in_use ? 1 : 0;
+  for (const unsigned one : {static_cast<unsigned>(around.ranges), static_cast<unsigned>(around.parts),
+                             static_cast<unsigned>(around.tubes), static_cast<unsigned>(around.lone_strokes)}) {
+    said = said << 2U | one;
+  }
+  std::string key{static_cast<char>(said & 0xFFU), static_cast<char>(said >> 8U)};
   return key.append(text);
 }
 

@@ -36,25 +36,45 @@ bool SameWord(const std::string& read, const std::string& wanted) {
   return spoiled == 1;
 }
 
-std::size_t Mentions(const std::vector<std::string>& words, const std::vector<std::string>& phrase) {
-  std::size_t mentions = 0;
-  for (std::size_t at = 0; at + phrase.size() <= words.size(); ++at) {
-    mentions += std::equal(phrase.begin(), phrase.end(), words.begin() + static_cast<std::ptrdiff_t>(at),
-                           [](const std::string& wanted, const std::string& read) { return SameWord(read, wanted); })
-                    ? 1U
-                    : 0U;
+// A word of a line, by its number there.
+struct WordPlace {
+  const WordLine* line = nullptr;
+  std::size_t at = 0;
+};
+
+// The words by their length, which a spoiled letter does not change: a phrase is looked for only where a word is as
+// long as its first.
+std::vector<std::vector<WordPlace>> ByLength(const std::vector<WordLine>& lines) {
+  std::vector<std::vector<WordPlace>> places;
+  for (const WordLine& line : lines) {
+    for (std::size_t at = 0; at < line.words.size(); ++at) {
+      const std::size_t length = line.words[at].size();
+      places.resize(std::max(places.size(), length + 1));
+      places[length].push_back({&line, at});
+    }
   }
-  return mentions;
+  return places;
+}
+
+bool IsMentioned(const std::vector<std::string>& phrase, const WordPlace& place) {
+  const std::vector<std::string>& words = place.line->words;
+  return place.at + phrase.size() <= words.size() &&
+         std::equal(phrase.begin(), phrase.end(), words.begin() + static_cast<std::ptrdiff_t>(place.at),
+                    [](const std::string& wanted, const std::string& read) { return SameWord(read, wanted); });
 }
 
 void AddScoresOfWords(const std::vector<WordLine>& lines, const Rules::Tables& tables, KindScores& scores) {
+  const std::vector<std::vector<WordPlace>> places = ByLength(lines);
   for (const extract::KindPhrase& phrase : tables.kind_phrases) {
+    const std::size_t length = phrase.words.front().size();
     int in_text = 0;
     bool in_title = false;
-    for (const WordLine& line : lines) {
-      const auto mentions = static_cast<int>(Mentions(line.words, phrase.words));
-      in_title = in_title || (line.title && mentions > 0);
-      in_text += line.title ? 0 : mentions;
+    for (std::size_t i = 0; length < places.size() && i < places[length].size(); ++i) {
+      const WordPlace& place = places[length][i];
+      if (IsMentioned(phrase.words, place)) {
+        in_title = in_title || place.line->title;
+        in_text += place.line->title ? 0 : 1;
+      }
     }
     const double weight =
         phrase.weight * (in_title ? kTitleCounts : 0) + phrase.weight * 0.5 * std::min(in_text, kMostMentions);
