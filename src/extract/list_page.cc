@@ -70,11 +70,17 @@ bool AreDense(const RowCounts& counts, const LineCounts& lines) {
                               : counts.rows * 5 >= lines.of_tables;
 }
 
-// No more than this many designators come of a row, whatever is made of it: numbers that were read together are cut.
+// No more than this many designators come of a row, whatever is made of it: a number that was read together is cut
+// between its figures, and a row without a designator is given one, with what was read behind it.
 std::size_t MostDesignators(const ListRow& row) {
-  constexpr std::size_t kMostOfOne = 4;  // figures
-  return row.more_designators.empty() ? kMostOfOne * std::max<std::size_t>(1, row.designators.size())
-                                      : std::numeric_limits<std::uint16_t>::max();
+  if (!row.more_designators.empty()) {
+    return std::numeric_limits<std::uint16_t>::max();
+  }
+  std::size_t most = 0;
+  for (const Designator& designator : row.designators) {
+    most += designator.number.size();
+  }
+  return std::max<std::size_t>(1, most);
 }
 
 // Whether the rows may turn out to be a list's, whatever designators they have. Pages that cannot be are most of a

@@ -5,7 +5,7 @@
 #include "extract/plain_text.h"
 
 #include <algorithm>
-#include <numeric>
+#include <limits>
 #include <utility>
 
 namespace benchleaf::extract {
@@ -18,21 +18,50 @@ double SharedHeight(const Box& a, const Box& b) {
   return shared <= 0 ? 0 : static_cast<double>(shared) / lower;
 }
 
+constexpr std::size_t kNone = std::numeric_limits<std::size_t>::max();
+
+// A line and its pieces, by their number on the page.
 struct LineInMaking {
-  std::vector<std::size_t> pieces;  // by their number on the page, from left to right
+  std::size_t first = kNone;
+  std::size_t last = kNone;
+  std::size_t count = 0;
   Box box;
   Box end;  // see EndOf
 };
 
+// What stands beside a piece in its line.
+struct Neighbours {
+  std::size_t left = kNone;
+  std::size_t right = kNone;
+};
+
 // Where a line ends, as tall as the tallest of its last few pieces: a dot or dash is low.
-Box EndOf(const std::vector<std::size_t>& line, const std::vector<Piece>& pieces) {
-  const std::size_t count = std::min<std::size_t>(line.size(), 3);
-  Box end = pieces[line.back()].box;
+Box EndOf(const LineInMaking& line, const std::vector<Piece>& pieces, const std::vector<Neighbours>& neighbours) {
+  const std::size_t count = std::min<std::size_t>(line.count, 3);
+  std::size_t at = line.last;
+  Box end = pieces[at].box;
   for (std::size_t i = 1; i < count; ++i) {
-    const Box& box = pieces[line[line.size() - 1 - i]].box;
+    at = neighbours[at].left;
+    const Box& box = pieces[at].box;
     end = box.height > end.height ? box : end;
   }
   return end;
+}
+
+// The pieces' numbers, by their left edges; those at one edge in their order.
+std::vector<std::size_t> FromLeft(const std::vector<Piece>& pieces) {
+  std::vector<std::pair<int, std::size_t>> edges;
+  edges.reserve(pieces.size());
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    edges.emplace_back(pieces[i].box.x, i);
+  }
+  std::sort(edges.begin(), edges.end());
+  std::vector<std::size_t> from_left;
+  from_left.reserve(edges.size());
+  for (const auto& [edge, piece] : edges) {
+    from_left.push_back(piece);
+  }
+  return from_left;
 }
 
 }  // namespace
@@ -49,12 +78,14 @@ std::vector<Piece> PiecesOf(const PageReading& reading) {
   std::vector<Piece> pieces;
   pieces.reserve(reading.words.size());
   for (const Word& word : reading.words) {
-    Piece piece{PlainText(word.text), word.text, word.box, word.turn, word.confidence, word.origin, {}};
+    pieces.push_back({PlainText(word.text), word.text, word.box, word.turn, word.confidence, word.origin, {}});
+    Piece& piece = pieces.back();
+    if (piece.text.empty()) {
+      pieces.pop_back();
+      continue;
+    }
     for (const Alternative* alternative : OtherReadings(word)) {
       piece.alternatives.push_back({PlainText(alternative->text), alternative->confidence});
-    }
-    if (!piece.text.empty()) {
-      pieces.push_back(std::move(piece));
     }
   }
   return pieces;
@@ -80,14 +111,11 @@ double CapHeight(const PageReading& reading) {
 
 std::vector<Line> JoinLines(std::vector<Piece> pieces) {
   // Pieces are large: which of them make each line is found first, and then they are moved once.
-  std::vector<std::size_t> from_left(pieces.size());
-  std::iota(from_left.begin(), from_left.end(), std::size_t{0});
-  std::stable_sort(from_left.begin(), from_left.end(),
-                   [&](std::size_t a, std::size_t b) { return pieces[a].box.x < pieces[b].box.x; });
   std::vector<LineInMaking> making;
+  std::vector<Neighbours> neighbours(pieces.size());
   PageBands ends(BottomOf(pieces), pieces.size());
   std::vector<std::size_t> beside;
-  for (const std::size_t next : from_left) {
+  for (const std::size_t next : FromLeft(pieces)) {
     const Box& box = pieces[next].box;
     // The line whose last pieces stand beside this one.
     std::size_t best = making.size();
@@ -99,7 +127,7 @@ std::vector<Line> JoinLines(std::vector<Piece> pieces) {
         continue;
       }
       // Pieces one above the other belong to two lines, however close these are.
-      const Box& last = pieces[making[i].pieces.back()].box;
+      const Box& last = pieces[making[i].last].box;
       const bool stacked = box.center_x() < last.right() && SharedHeight(last, box) < 0.7;
       if (!stacked) {
         best_share = share;
@@ -111,8 +139,11 @@ std::vector<Line> JoinLines(std::vector<Piece> pieces) {
     }
     LineInMaking& line = making[best];
     line.box = Union(line.box, box);
-    line.pieces.push_back(next);
-    line.end = EndOf(line.pieces, pieces);
+    neighbours[next].left = line.last;
+    (line.count == 0 ? line.first : neighbours[line.last].right) = next;
+    line.last = next;
+    ++line.count;
+    line.end = EndOf(line, pieces, neighbours);
     ends.Add(best, line.end.y, line.end.bottom());
   }
   std::stable_sort(making.begin(), making.end(),
@@ -120,8 +151,8 @@ std::vector<Line> JoinLines(std::vector<Piece> pieces) {
   std::vector<Line> lines(making.size());
   for (std::size_t i = 0; i < making.size(); ++i) {
     lines[i].box = making[i].box;
-    lines[i].pieces.reserve(making[i].pieces.size());
-    for (const std::size_t piece : making[i].pieces) {
+    lines[i].pieces.reserve(making[i].count);
+    for (std::size_t piece = making[i].first; piece != kNone; piece = neighbours[piece].right) {
       lines[i].pieces.push_back(std::move(pieces[piece]));
     }
   }

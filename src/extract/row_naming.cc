@@ -8,7 +8,6 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
-#include <map>
 #include <optional>
 #include <string>
 #include <utility>
@@ -138,10 +137,10 @@ class Naming {
     std::vector<NameCandidate> candidates = NameCandidates(row, Near(at, above_), Near(at, below_), tables_);
     std::vector<double> fits;
     for (NameCandidate& candidate : candidates) {
-      const auto taken = taken_.find(row.assembly + " " + candidate.designator.Text());
-      const bool own = sure_[at] && std::any_of(row.designators.begin(), row.designators.end(), [&](const auto& other) {
-                         return other.Text() == candidate.designator.Text();
-                       });
+      const std::string text = candidate.designator.Text();
+      const auto taken = taken_.find(row.assembly + " " + text);
+      const bool own = sure_[at] && std::any_of(row.designators.begin(), row.designators.end(),
+                                                [&](const auto& other) { return other.Text() == text; });
       const std::size_t others = taken == taken_.end() ? 0 : taken->second - (own ? 1U : 0U);
       fits.push_back(candidate.fit - (others > 0 ? kTaken : 0));
     }
@@ -295,7 +294,7 @@ class Naming {
   std::vector<int> lefts_;      // px, of rows with one designator, in order
   std::vector<double> widths_;  // px of a character, of the same
   std::vector<std::vector<NameCandidate>> candidates_;
-  std::map<std::string, std::size_t> taken_;  // assembly and designator, by how many sure rows
+  ByText<std::size_t> taken_;  // assembly and designator, by how many sure rows
 };
 
 }  // namespace

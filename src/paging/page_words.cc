@@ -44,7 +44,10 @@ std::vector<WordLine> WordLines(const PageReading& reading, const Rules::Tables&
     if (piece.turn == 0) {
       upright.push_back(std::move(piece));
     } else {
-      lines.push_back({{piece}, piece.box});
+      const Box box = piece.box;
+      lines.emplace_back();
+      lines.back().pieces.push_back(std::move(piece));
+      lines.back().box = box;
     }
   }
   std::vector<extract::Line> joined = extract::JoinLines(std::move(upright));
@@ -52,6 +55,7 @@ std::vector<WordLine> WordLines(const PageReading& reading, const Rules::Tables&
 
   const double cap = extract::CapHeight(reading);
   std::vector<WordLine> result;
+  result.reserve(lines.size());
   for (extract::Line& line : lines) {
     WordLine word_line;
     word_line.words = extract::WordsOf(line.pieces);
