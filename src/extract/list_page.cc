@@ -70,20 +70,13 @@ bool AreDense(const RowCounts& counts, const LineCounts& lines) {
                               : counts.rows * 5 >= lines.of_tables;
 }
 
-// No more than this many designators come of a row, whatever is made of it: a number that was read together is cut
-// between its figures, and a row without a designator is given one, with what was read behind it.
+// No more than this many designators come of a row: one without any is given one, with what was read behind it.
 std::size_t MostDesignators(const ListRow& row) {
-  if (!row.more_designators.empty()) {
-    return std::numeric_limits<std::uint16_t>::max();
-  }
-  std::size_t most = 0;
-  for (const Designator& designator : row.designators) {
-    most += designator.number.size();
-  }
-  return std::max<std::size_t>(1, most);
+  return row.more_designators.empty() ? std::max<std::size_t>(1, row.designators.size())
+                                      : std::numeric_limits<std::uint16_t>::max();
 }
 
-// Whether the rows may turn out to be a list's, whatever designators they have. Pages that cannot be are most of a
+// Whether the rows may turn out to be a list's, whatever designators they are named. Pages that cannot be are most of a
 // manual, and to name rows takes longer than all the rest.
 bool MayBeList(const std::vector<TableRows>& page, const std::vector<std::vector<RowParts>>& parts,
                const LineCounts& lines, bool scattered) {
@@ -203,15 +196,14 @@ void LeaveItemNumbers(std::vector<ListRow>& rows) {
   }
 }
 
-// Names the rows of all tables together: those abreast go on from each other.
-void NameTogether(std::vector<TableRows>& page, const Rules::Tables& tables) {
+// Works on the rows of all tables together: those abreast go on from each other.
+template <class Work>
+void OnAllRows(std::vector<TableRows>& page, const Work& work) {
   std::vector<ListRow> rows;
   for (TableRows& table : page) {
     std::move(table.rows.begin(), table.rows.end(), std::back_inserter(rows));
   }
-  CutRunTogether(rows);
-  NameRows(rows, tables);
-  SettleGroups(rows);
+  work(rows);
   auto next = rows.begin();
   for (TableRows& table : page) {
     for (ListRow& row : table.rows) {
@@ -248,11 +240,15 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
   for (const TableRows& table : page) {
     parts.push_back(PartsOf(table, cap, tables));
   }
+  OnAllRows(page, CutRunTogether);
   const bool scattered = IsScattered(reading.measures);
   if (!MayBeList(page, parts, lines, scattered)) {
     return {};
   }
-  NameTogether(page, tables);
+  OnAllRows(page, [&](std::vector<ListRow>& together) {
+    NameRows(together, tables);
+    SettleGroups(together);
+  });
   for (std::size_t table = 0; table < page.size(); ++table) {
     std::vector<RowFields> fields = FieldsOf(page[table], parts[table], cap);
     AgreeOnParts(page[table].rows, fields);
