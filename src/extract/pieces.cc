@@ -78,12 +78,21 @@ std::vector<Piece> PiecesOf(const PageReading& reading) {
   std::vector<Piece> pieces;
   pieces.reserve(reading.words.size());
   for (const Word& word : reading.words) {
-    pieces.push_back({PlainText(word.text), word.text, word.box, word.turn, word.confidence, word.origin, {}});
-    Piece& piece = pieces.back();
-    if (piece.text.empty()) {
-      pieces.pop_back();
+    std::string plain = PlainText(word.text);
+    if (plain.empty()) {
       continue;
     }
+    Piece& piece = pieces.emplace_back();
+    piece.text = std::move(plain);
+    piece.read = word.text;
+    piece.box = word.box;
+    piece.turn = word.turn;
+    piece.confidence = word.confidence;
+    piece.origin = word.origin;
+    if (word.alternatives.empty()) {
+      continue;
+    }
+    piece.alternatives.reserve(word.alternatives.size());
     for (const Alternative* alternative : OtherReadings(word)) {
       piece.alternatives.push_back({PlainText(alternative->text), alternative->confidence});
     }

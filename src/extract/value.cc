@@ -189,7 +189,7 @@ bool BeginsWithDecimalComma(std::string_view text) {
 }
 
 std::optional<Value> ParseValue(std::string_view plain) {
-  if (plain.size() < 2 || plain.size() > 20) {
+  if (plain.size() < 2 || plain.size() > 20 || std::none_of(plain.begin(), plain.end(), IsDigit)) {
     return std::nullopt;
   }
   std::string text = Upper(plain);
