@@ -16,9 +16,7 @@
 
 #include <algorithm>
 #include <cstddef>
-#include <cstdint>
 #include <iterator>
-#include <limits>
 #include <memory>
 #include <optional>
 #include <string_view>
@@ -72,8 +70,8 @@ bool AreDense(const RowCounts& counts, const LineCounts& lines) {
 
 // No more than this many designators come of a row: one without any is given one, with what was read behind it.
 std::size_t MostDesignators(const ListRow& row) {
-  return row.more_designators.empty() ? std::max<std::size_t>(1, row.designators.size())
-                                      : std::numeric_limits<std::uint16_t>::max();
+  constexpr std::size_t kAnyNumber = 1'000'000;
+  return row.more_designators.empty() ? std::max<std::size_t>(1, row.designators.size()) : kAnyNumber;
 }
 
 // Whether the rows may turn out to be a list's, whatever designators they are named. Pages that cannot be are most of a

@@ -8,14 +8,15 @@
 #include <array>
 #include <cstddef>
 #include <mutex>
+#include <optional>
 #include <string>
 #include <string_view>
-#include <unordered_map>
-#include <utility>
+#include <vector>
 
 namespace benchleaf::extract {
 
-// Safe to share between threads. Of a bounded size: what is full is emptied, and fills again with what is asked often.
+// Safe to share between threads. Of a bounded size: a key has one place, found by a single look at memory, and whatever
+// is asked next for that place takes it.
 template <class Value>
 class Memo {
  public:
@@ -25,49 +26,37 @@ class Memo {
   Memo(const Memo&) {}
   Memo& operator=(const Memo&) = delete;
 
-  // What `make` gives; of a key that was asked before, what it gave then.
+  // What `make` gives; of a key that was asked before, perhaps what it gave then.
   // REQUIRES: the key alone decides what `make` gives.
   template <class Make>
   Value Of(std::string_view key, const Make& make) const {
-    const Asked asked{key, TextHash{}(key)};
-    Shelf& shelf = shelves_[asked.hash % kShelves];
+    const std::size_t hash = TextHash{}(key);
+    Shelf& shelf = shelves_[hash % kShelves];
+    const std::size_t place = hash / kShelves % kPlaces;
     {
       const std::lock_guard lock(shelf.mutex);
-      if (const auto found = shelf.known.find(asked); found != shelf.known.end()) {
-        return found->second;
+      if (!shelf.places.empty() && shelf.places[place] && shelf.places[place]->key == key) {
+        return shelf.places[place]->value;
       }
     }
     Value made = make();
     const std::lock_guard lock(shelf.mutex);
-    if (shelf.known.size() >= kMostOfShelf) {
-      shelf.known.clear();
-    }
-    shelf.known.try_emplace(std::string(key), made);
+    shelf.places.resize(kPlaces);  // room is taken with the first that is kept
+    shelf.places[place] = Known{std::string(key), made};
     return made;
   }
 
  private:
   static constexpr std::size_t kShelves = 16;  // few threads want the same one at the same time
-  static constexpr std::size_t kMostOfShelf = 4096;
+  static constexpr std::size_t kPlaces = 2048;
 
-  // A key whose hash is known: it tells the shelf, and then the place there.
-  struct Asked {
-    std::string_view key;
-    std::size_t hash = 0;
-  };
-  struct Hash : TextHash {
-    using TextHash::operator();
-    std::size_t operator()(const Asked& asked) const { return asked.hash; }
-  };
-  struct Same {
-    using is_transparent = void;
-    bool operator()(std::string_view a, std::string_view b) const { return a == b; }
-    bool operator()(const Asked& asked, std::string_view known) const { return asked.key == known; }
-    bool operator()(std::string_view known, const Asked& asked) const { return asked.key == known; }
+  struct Known {
+    std::string key;
+    Value value;
   };
   struct Shelf {
     std::mutex mutex;
-    std::unordered_map<std::string, Value, Hash, Same> known;
+    std::vector<std::optional<Known>> places;
   };
 
   mutable std::array<Shelf, kShelves> shelves_;

@@ -120,6 +120,7 @@ struct Rules::Tables {
   std::unordered_set<std::string> tube_types;       // canonical; bare numbers are apart
   std::unordered_set<std::string> tube_bases;       // the same without suffix (6SN7)
   std::unordered_set<std::string> number_tubes;     // types that are bare numbers: 80, 01A, 5725
+  bool tubes_have_figures = false;                  // every type and base, besides a nought in front that may be an O
   // Types and their bases by how they read with look-alikes folded.
   std::unordered_map<std::string, std::vector<std::string>> folded_tubes;
   std::map<extract::ListRole, std::vector<std::string>> list_words;         // phrases in capitals, by role

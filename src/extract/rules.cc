@@ -184,6 +184,9 @@ void FoldTubes(Rules::Tables& tables) {
   }
   std::set<std::string> names(tables.tube_types.begin(), tables.tube_types.end());
   names.insert(tables.tube_bases.begin(), tables.tube_bases.end());
+  tables.tubes_have_figures = std::all_of(names.begin(), names.end(), [](const std::string& name) {
+    return std::any_of(name.begin() + (name.starts_with('0') ? 1 : 0), name.end(), extract::IsDigit);
+  });
   for (const std::string& name : names) {
     tables.folded_tubes[extract::Folded(name, tables)].push_back(name);
   }

@@ -182,6 +182,10 @@ std::optional<TubeType> ParseTubeType(std::string_view plain, const Rules::Table
   if (plain.size() < 2 || plain.size() > kLongest) {
     return std::nullopt;
   }
+  // Most words have no figure, and what is no known type is told by its figures.
+  if (tables.tubes_have_figures && std::none_of(plain.begin(), plain.end(), IsDigit)) {
+    return std::nullopt;
+  }
   const std::string upper = Upper(plain);
   const std::string text(WithoutFront(upper));
   const auto whole = Strict(text, tables, context);

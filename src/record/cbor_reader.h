@@ -19,9 +19,9 @@ namespace benchleaf {
 // Takes any bytes. Once an item is not what was asked for, `ok` is false for good and every further item reads as
 // empty or zero: a record is read straight through and checked once at its end.
 //
-// The JSON library is not used to read them: it calls itself for every level of nesting, so that a few hundred kilobytes
-// of hostile bytes overflow the stack. Here the caller asks for what its record holds, and nothing else is followed: no
-// tags, no maps, no items of unknown length.
+// The JSON library is not used to read them: it calls itself for every level of nesting, so that a few hundred
+// kilobytes of hostile bytes overflow the stack. Here the caller asks for what its record holds, and nothing else is
+// followed: no tags, no maps, no items of unknown length.
 class CborReader {
  public:
   // `bytes` must outlive the reader.

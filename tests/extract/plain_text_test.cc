@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include <string>
+
 namespace benchleaf::extract {
 namespace {
 
@@ -23,6 +25,12 @@ TEST(Trimmed, TakesPunctuationOffBothEnds) {
   EXPECT_EQ(Trimmed(".05"), ".05") << "the dot belongs to the number";
   EXPECT_EQ(Trimmed("...,"), "");
   EXPECT_EQ(Trimmed(""), "");
+}
+
+TEST(Trimmed, IsAViewIntoTheTextOnDemand) {
+  const std::string text = "(R12),";
+  EXPECT_EQ(TrimmedView(text), "R12");
+  EXPECT_EQ(TrimmedView(text).data(), text.data() + 1);
 }
 
 }  // namespace

@@ -1,5 +1,6 @@
 #include "extract/page_text.h"
 #include "extract/rule_tables.h"
+#include "extract/tube_type.h"
 #include "places/places.h"
 
 #include "benchleaf/extract/own_rules.h"
@@ -162,6 +163,15 @@ TEST_F(OwnRulesTest, GoOverTheShippedOnes) {
   EXPECT_EQ(tables.list_words.at(extract::ListRole::kUnit).back(), "BAUGRUPPE");
   EXPECT_TRUE(std::any_of(tables.part_patterns.begin(), tables.part_patterns.end(),
                           [](const auto& part) { return part.name == "my maker"; }));
+}
+
+TEST_F(OwnRulesTest, MayNameTubesWithoutFigures) {
+  WriteOwn("tube-types.tsv", "type\tfamily\tsource\nSTABIL\treceiving\tmine\n");
+  const Rules::Tables tables = Tables();
+  const auto tube = extract::ParseTubeType("STABIL", tables, extract::TubeContext::kNone);
+  ASSERT_TRUE(tube.has_value());
+  EXPECT_TRUE(tube->known);
+  EXPECT_FALSE(extract::ParseTubeType("STABIL", ShippedRules().tables(), extract::TubeContext::kNone));
 }
 
 TEST_F(OwnRulesTest, TakeShippedOnesOut) {
