@@ -235,6 +235,7 @@ std::vector<ListPageRow> ReadListPage(const PageReading& reading, const Rules::T
     }
   }
   std::vector<std::vector<RowParts>> parts;
+  parts.reserve(page.size());
   for (const TableRows& table : page) {
     parts.push_back(PartsOf(table, cap, tables));
   }

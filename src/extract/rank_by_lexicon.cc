@@ -147,6 +147,7 @@ class Ranker {
       add(alternative->text, alternative->confidence);
     }
     std::vector<Choice> choices;
+    choices.reserve(best.size());
     for (auto& [key, choice] : best) {
       choices.push_back(std::move(choice));
     }

@@ -188,7 +188,7 @@ std::optional<TubeType> ParseTubeType(std::string_view plain, const Rules::Table
   }
   const std::string upper = Upper(plain);
   const std::string text(WithoutFront(upper));
-  const auto whole = Strict(text, tables, context);
+  auto whole = Strict(text, tables, context);
   if (whole && (whole->known || !IsDigit(text[0]))) {
     return whole;
   }
