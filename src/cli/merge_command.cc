@@ -1,5 +1,6 @@
 #include "cli/merge_command.h"
 
+#include "cli/status_line.h"
 #include "cli/talk.h"
 
 #include "benchleaf/record/json.h"
@@ -8,10 +9,22 @@
 
 #include <CLI/CLI.hpp>
 
+#include <chrono>
+#include <cstdint>
 #include <filesystem>
 #include <memory>
+#include <string>
 
 namespace benchleaf {
+
+namespace {
+
+std::string Megabytes(std::uintmax_t bytes) {
+  constexpr std::uintmax_t kMegabyte = 1'000'000;
+  return std::to_string((bytes + kMegabyte / 2) / kMegabyte);
+}
+
+}  // namespace
 
 void SetUpMerge(CLI::App& app, Job& job) {
   auto options = std::make_shared<MergeOptions>();
@@ -37,7 +50,11 @@ ExitCode RunMerge(const MergeOptions& options, const Streams& streams) {
     Say(streams, "nothing is merged");
     return ExitCodeFor(faults.front().code);
   }
-  const Result<void> merged = MergeShards(options.database, shards);
+  StatusLine line(streams, Talk::kNormal, &std::chrono::steady_clock::now);
+  const Result<void> merged = MergeShards(options.database, shards, [&line](std::uintmax_t done, std::uintmax_t all) {
+    line.Show("merged " + Megabytes(done) + " of " + Megabytes(all) + " MB", true);
+  });
+  line.Finish();
   if (!merged) return Stop(streams, merged.error());
   if (options.json) {
     streams.out << Json::Object({{"type", "summary"},

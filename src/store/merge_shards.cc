@@ -96,6 +96,41 @@ void AddHeldTwice(const std::map<int, Place>& found, std::vector<Error>& faults)
   }
 }
 
+// Tells of Xapian's compaction, which merges one table of all shards after the other.
+class ObservedCompactor : public Xapian::Compactor {
+ public:
+  ObservedCompactor(const std::vector<fs::path>& shards, const MergeObserver& observe)
+      : shards_(shards), observe_(observe) {
+    for (const fs::path& shard : shards_) {
+      std::error_code ignored;
+      for (const fs::directory_entry& file : fs::directory_iterator(shard, ignored)) all_ += BytesOf(file.path());
+    }
+    observe_(merged_, all_);
+  }
+
+  // Asked with an empty status when a table is begun, with what became of it at its end.
+  void set_status(const std::string& table, const std::string& status) override {
+    if (status.empty()) return;
+    for (const fs::path& shard : shards_) merged_ += BytesOf(shard / (table + kTableFile));
+    observe_(merged_, all_);
+  }
+
+ private:
+  static constexpr const char* kTableFile = ".glass";
+
+  // Of a table; 0 for other files, and one that is not there: an index has only the tables that it needs.
+  static std::uintmax_t BytesOf(const fs::path& file) {
+    std::error_code code;
+    const std::uintmax_t bytes = file.extension() == kTableFile ? fs::file_size(file, code) : 0;
+    return code ? 0 : bytes;
+  }
+
+  const std::vector<fs::path>& shards_;
+  const MergeObserver& observe_;
+  std::uintmax_t merged_ = 0;
+  std::uintmax_t all_ = 0;
+};
+
 }  // namespace
 
 fs::path UnfinishedName(const fs::path& folder) { return WithoutSlash(folder).string() + kUnfinished; }
@@ -148,7 +183,7 @@ std::vector<Error> FaultsOfShards(const std::vector<fs::path>& shards) {
   return faults;
 }
 
-Result<void> MergeShards(const fs::path& folder, const std::vector<fs::path>& shards) {
+Result<void> MergeShards(const fs::path& folder, const std::vector<fs::path>& shards, const MergeObserver& observe) {
   const fs::path unfinished = UnfinishedName(folder);
   for (const fs::path& place : {folder, unfinished}) {
     const Result<store::FolderState> state = store::LookAt(place);
@@ -166,7 +201,8 @@ Result<void> MergeShards(const fs::path& folder, const std::vector<fs::path>& sh
   try {
     Xapian::Database all;
     for (const fs::path& shard : shards) all.add_database(Xapian::Database(shard.string()));
-    all.compact(unfinished.string());
+    ObservedCompactor compactor(shards, observe);
+    all.compact(unfinished.string(), 0, 0, compactor);
     Xapian::WritableDatabase merged(unfinished.string(), Xapian::DB_OPEN);
     merged.set_metadata(store::kShardKey, "");
     merged.commit();

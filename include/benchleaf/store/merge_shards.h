@@ -6,7 +6,9 @@
 #include "benchleaf/core/result.h"
 #include "benchleaf/store/shard_manifest.h"
 
+#include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -23,11 +25,16 @@ Result<std::optional<ShardManifest>> ReadManifest(const std::filesystem::path& f
 // library, each once and whole, made by one version of the program with the same rules.
 std::vector<Error> FaultsOfShards(const std::vector<std::filesystem::path>& shards);
 
+// Told how many bytes of the shards are merged, and how many there are: at the beginning, and whenever one of an
+// index's few tables is.
+using MergeObserver = std::function<void(std::uintmax_t merged, std::uintmax_t all)>;
+
 // Makes one index in `folder`, which must be missing or empty, by Xapian's own compaction; the shards stay as they are.
 // It is made under its unfinished name, which a killed merge leaves behind and the next one clears away, and renamed
 // when whole. Links need no work: none leads out of a manual, and no manual is in two shards. Fails with kForeign when
 // the folder holds something, and with kIo. REQUIRES: FaultsOfShards(shards).empty()
-Result<void> MergeShards(const std::filesystem::path& folder, const std::vector<std::filesystem::path>& shards);
+Result<void> MergeShards(const std::filesystem::path& folder, const std::vector<std::filesystem::path>& shards,
+                         const MergeObserver& observe);
 
 }  // namespace benchleaf
 
