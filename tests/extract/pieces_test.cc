@@ -34,8 +34,10 @@ TEST(JoinLines, GathersFromLeftToRightAndFromTopToBottom) {
 }
 
 TEST(JoinLines, FollowsALineThatSlopes) {
+  constexpr int kPieces = 10;
   std::vector<Piece> sloping;
-  for (int i = 0; i < 10; ++i) {
+  sloping.reserve(kPieces);
+  for (int i = 0; i < kPieces; ++i) {
     sloping.push_back(At(std::string(1, static_cast<char>('a' + i)), {40 * i, 10 + 6 * i, 20, 20}));
   }
   EXPECT_EQ(TextsOf(JoinLines(sloping)), (std::vector<std::string>{"a b c d e f g h i j"}));
