@@ -150,7 +150,11 @@ Contest::Contest(const ContestOptions& options)
 }
 
 void Contest::Add(const scanmaker::MadePage& made, const std::string& name, Grade grade, std::uint64_t seed) {
-  scanmaker::ScannedPage page = scanmaker::DegradeMade(made, grade, seed);
+  AddScan(made, scanmaker::DegradeMade(made, grade, seed), name, grade, seed);
+}
+
+void Contest::AddScan(const scanmaker::MadePage& made, scanmaker::ScannedPage page, const std::string& name,
+                      Grade grade, std::uint64_t seed) {
   page.truth.file = name;
   dump_.Add(std::string(scanmaker::Name(grade)), page);
   if (bare_) {

@@ -71,6 +71,9 @@ class Contest {
   explicit Contest(const ContestOptions& options);
 
   void Add(const scanmaker::MadePage& page, const std::string& name, scanmaker::Grade grade, std::uint64_t seed);
+  // The same with a scan that was made otherwise of the page.
+  void AddScan(const scanmaker::MadePage& made, scanmaker::ScannedPage scan, const std::string& name,
+               scanmaker::Grade grade, std::uint64_t seed);
   // Prints the sums of the grade and starts new ones.
   void FinishGrade();
   // Prints how far benchleaf's confidence can be believed, over all grades, and writes the JSON file.

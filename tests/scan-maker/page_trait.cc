@@ -7,68 +7,91 @@
 
 #include <algorithm>
 #include <array>
+#include <stdexcept>
 
 namespace benchleaf::scanmaker {
 namespace {
 
-struct NamedTrait {
-  PageTrait trait;
-  std::string_view name;
-};
-
-constexpr std::array kNames = {
-    NamedTrait{PageTrait::kNone, "none"},
-    NamedTrait{PageTrait::kLaid90, "laid-90"},
-    NamedTrait{PageTrait::kUpsideDown, "upside-down"},
-    NamedTrait{PageTrait::kLaid270, "laid-270"},
-    NamedTrait{PageTrait::kSkew3, "skew-3"},
-    NamedTrait{PageTrait::kSkew5, "skew-5"},
-    NamedTrait{PageTrait::kFalse72Dpi, "false-72-dpi"},
-    NamedTrait{PageTrait::kFalse600Dpi, "false-600-dpi"},
-    NamedTrait{PageTrait::kJpeg150, "jpeg-150"},
-    NamedTrait{PageTrait::kJpeg100, "jpeg-100"},
-    NamedTrait{PageTrait::kJpeg75, "jpeg-75"},
-    NamedTrait{PageTrait::kPunchHoles, "punch-holes"},
-    NamedTrait{PageTrait::kCurledEdges, "curled-edges"},
-    NamedTrait{PageTrait::kBlackBorder, "black-border"},
-    NamedTrait{PageTrait::kNeighbour, "neighbour"},
-    NamedTrait{PageTrait::kPencil, "pencil"},
-    NamedTrait{PageTrait::kDottedOutlines, "dotted-outlines"},
-    NamedTrait{PageTrait::kThinPrint, "thin-print"},
-    NamedTrait{PageTrait::kRings, "rings"},
-    NamedTrait{PageTrait::kLeaders, "leaders"},
-    NamedTrait{PageTrait::kUpended, "upended"},
-    NamedTrait{PageTrait::kWhiteOnBlack, "white-on-black"},
-    NamedTrait{PageTrait::kPale, "pale"},
-    NamedTrait{PageTrait::kSpacedLetters, "spaced-letters"},
-    NamedTrait{PageTrait::kDashes, "dashes"},
-    NamedTrait{PageTrait::kPhotographs, "photographs"},
-};
-
-constexpr auto kTraits = [] {
-  std::array<PageTrait, kNames.size()> traits{};
-  std::transform(kNames.begin(), kNames.end(), traits.begin(), [](const NamedTrait& named) { return named.trait; });
-  return traits;
-}();
-
 constexpr int kPoorJpeg = 35;
 constexpr double kBindingInches = 0.25;  // of its shadow, to either side
 
-ScannedPage Claiming(ScannedPage page, double dpi) {
+// What a trait does: to the page before it is scanned, to the scanning, and to the scan. Null where it does nothing.
+struct TraitMaker {
+  PageTrait trait;
+  std::string_view name;
+  MadePage (*draw)(const MadePage& page, std::uint64_t seed) = nullptr;
+  void (*scan)(ScanChanges& changes) = nullptr;
+  void (*shade)(ScannedPage& scan, Grade grade) = nullptr;
+};
+
+MadePage Sideways(const MadePage& page, std::uint64_t /*seed*/) { return Laid(page, 90); }
+MadePage UpsideDown(const MadePage& page, std::uint64_t /*seed*/) { return Laid(page, 180); }
+MadePage OtherSideways(const MadePage& page, std::uint64_t /*seed*/) { return Laid(page, 270); }
+
+// For what takes no seed.
+template <MadePage (*draw)(const MadePage&)>
+MadePage Seedless(const MadePage& page, std::uint64_t /*seed*/) {
+  return draw(page);
+}
+
+template <int degrees>
+void Skewed(ScanChanges& changes) {
+  changes.skew_degrees = degrees;
+}
+
+template <int dpi>
+void PoorJpeg(ScanChanges& changes) {
+  changes.dpi = dpi;
+  changes.jpeg_quality = kPoorJpeg;
+}
+
+void ThinPrint(ScanChanges& changes) { changes.thin_print = true; }
+
+template <int dpi>
+void Claiming(ScannedPage& page, Grade /*grade*/) {
   page.dpi = dpi;
-  return page;
 }
 
-ScannedPage Curled(ScannedPage page, Grade grade) {
-  ShadeEdges(page, grade == Grade::kSevere);
-  return page;
-}
+void Curled(ScannedPage& page, Grade grade) { ShadeEdges(page, grade == Grade::kSevere); }
 
-ScannedPage BesideItsNeighbour(const MadePage& page, Grade grade, std::uint64_t seed) {
-  const MadePage both = WithNeighbour(page, seed);
-  ScannedPage scan = DegradeMade(both, grade, seed);
-  ShadeBinding(scan, 1.0 * page.image.width / both.image.width, kBindingInches, grade == Grade::kSevere);
-  return scan;
+// In the order in which AllPageTraits has them; drawn from the last to the first.
+constexpr std::array kMakers = {
+    TraitMaker{PageTrait::kNone, "none"},
+    TraitMaker{PageTrait::kLaid90, "laid-90", Sideways},
+    TraitMaker{PageTrait::kUpsideDown, "upside-down", UpsideDown},
+    TraitMaker{PageTrait::kLaid270, "laid-270", OtherSideways},
+    TraitMaker{PageTrait::kSkew3, "skew-3", nullptr, Skewed<3>},
+    TraitMaker{PageTrait::kSkew5, "skew-5", nullptr, Skewed<5>},
+    TraitMaker{PageTrait::kFalse72Dpi, "false-72-dpi", nullptr, nullptr, Claiming<72>},
+    TraitMaker{PageTrait::kFalse600Dpi, "false-600-dpi", nullptr, nullptr, Claiming<600>},
+    TraitMaker{PageTrait::kJpeg150, "jpeg-150", nullptr, PoorJpeg<150>},
+    TraitMaker{PageTrait::kJpeg100, "jpeg-100", nullptr, PoorJpeg<100>},
+    TraitMaker{PageTrait::kJpeg75, "jpeg-75", nullptr, PoorJpeg<75>},
+    TraitMaker{PageTrait::kPunchHoles, "punch-holes", Seedless<WithPunchHoles>},
+    TraitMaker{PageTrait::kCurledEdges, "curled-edges", nullptr, nullptr, Curled},
+    TraitMaker{PageTrait::kBlackBorder, "black-border", WithBlackBorder},
+    TraitMaker{PageTrait::kNeighbour, "neighbour", WithNeighbour},
+    TraitMaker{PageTrait::kPencil, "pencil", WithPencil},
+    TraitMaker{PageTrait::kDottedOutlines, "dotted-outlines", WithDottedOutlines},
+    TraitMaker{PageTrait::kThinPrint, "thin-print", nullptr, ThinPrint},
+    TraitMaker{PageTrait::kRings, "rings", WithRings},
+    TraitMaker{PageTrait::kLeaders, "leaders", WithLeaders},
+    TraitMaker{PageTrait::kUpended, "upended", Seedless<WithUpended>},
+    TraitMaker{PageTrait::kWhiteOnBlack, "white-on-black", Seedless<WithWhiteOnBlack>},
+    TraitMaker{PageTrait::kPale, "pale", Seedless<WithPale>},
+    TraitMaker{PageTrait::kSpacedLetters, "spaced-letters", Seedless<WithSpacedLetters>},
+    TraitMaker{PageTrait::kDashes, "dashes", Seedless<WithDashes>},
+    TraitMaker{PageTrait::kPhotographs, "photographs", WithPhotographs},
+};
+
+constexpr auto kTraits = [] {
+  std::array<PageTrait, kMakers.size()> traits{};
+  std::transform(kMakers.begin(), kMakers.end(), traits.begin(), [](const TraitMaker& maker) { return maker.trait; });
+  return traits;
+}();
+
+bool Has(std::span<const PageTrait> traits, PageTrait trait) {
+  return std::find(traits.begin(), traits.end(), trait) != traits.end();
 }
 
 }  // namespace
@@ -83,66 +106,34 @@ ScannedPage ScanSpread(const MadePage& left, const MadePage& right, Grade grade,
 std::span<const PageTrait> AllPageTraits() { return kTraits; }
 
 std::string_view Name(PageTrait trait) {
-  return std::find_if(kNames.begin(), kNames.end(), [&](const NamedTrait& named) { return named.trait == trait; })
+  return std::find_if(kMakers.begin(), kMakers.end(), [&](const TraitMaker& maker) { return maker.trait == trait; })
       ->name;
 }
 
-ScannedPage ScanWithTrait(const MadePage& page, Grade grade, PageTrait trait, std::uint64_t seed) {
-  switch (trait) {
-    case PageTrait::kLaid90:
-      return DegradeMade(Laid(page, 90), grade, seed);
-    case PageTrait::kUpsideDown:
-      return DegradeMade(Laid(page, 180), grade, seed);
-    case PageTrait::kLaid270:
-      return DegradeMade(Laid(page, 270), grade, seed);
-    case PageTrait::kSkew3:
-      return DegradeMade(page, grade, seed, {.skew_degrees = 3});
-    case PageTrait::kSkew5:
-      return DegradeMade(page, grade, seed, {.skew_degrees = 5});
-    case PageTrait::kFalse72Dpi:
-      return Claiming(DegradeMade(page, grade, seed), 72);
-    case PageTrait::kFalse600Dpi:
-      return Claiming(DegradeMade(page, grade, seed), 600);
-    case PageTrait::kJpeg150:
-      return DegradeMade(page, grade, seed, {.dpi = 150, .jpeg_quality = kPoorJpeg});
-    case PageTrait::kJpeg100:
-      return DegradeMade(page, grade, seed, {.dpi = 100, .jpeg_quality = kPoorJpeg});
-    case PageTrait::kJpeg75:
-      return DegradeMade(page, grade, seed, {.dpi = 75, .jpeg_quality = kPoorJpeg});
-    case PageTrait::kPunchHoles:
-      return DegradeMade(WithPunchHoles(page), grade, seed);
-    case PageTrait::kCurledEdges:
-      return Curled(DegradeMade(page, grade, seed), grade);
-    case PageTrait::kBlackBorder:
-      return DegradeMade(WithBlackBorder(page, seed), grade, seed);
-    case PageTrait::kNeighbour:
-      return BesideItsNeighbour(page, grade, seed);
-    case PageTrait::kPencil:
-      return DegradeMade(WithPencil(page, seed), grade, seed);
-    case PageTrait::kDottedOutlines:
-      return DegradeMade(WithDottedOutlines(page, seed), grade, seed);
-    case PageTrait::kThinPrint:
-      return DegradeMade(page, grade, seed, {.thin_print = true});
-    case PageTrait::kRings:
-      return DegradeMade(WithRings(page, seed), grade, seed);
-    case PageTrait::kLeaders:
-      return DegradeMade(WithLeaders(page, seed), grade, seed);
-    case PageTrait::kUpended:
-      return DegradeMade(WithUpended(page), grade, seed);
-    case PageTrait::kWhiteOnBlack:
-      return DegradeMade(WithWhiteOnBlack(page), grade, seed);
-    case PageTrait::kPale:
-      return DegradeMade(WithPale(page), grade, seed);
-    case PageTrait::kSpacedLetters:
-      return DegradeMade(WithSpacedLetters(page), grade, seed);
-    case PageTrait::kDashes:
-      return DegradeMade(WithDashes(page), grade, seed);
-    case PageTrait::kPhotographs:
-      return DegradeMade(WithPhotographs(page, seed), grade, seed);
-    case PageTrait::kNone:
-      break;
+ScannedPage ScanWithTraits(const MadePage& page, Grade grade, std::span<const PageTrait> traits, std::uint64_t seed) {
+  if (Has(traits, PageTrait::kNeighbour) && (Has(traits, PageTrait::kBlackBorder) || Has(traits, PageTrait::kLaid90) ||
+                                             Has(traits, PageTrait::kUpsideDown) || Has(traits, PageTrait::kLaid270))) {
+    throw std::invalid_argument("a page with its neighbour lies upright and has no border");
   }
-  return DegradeMade(page, grade, seed);
+  MadePage drawn = page;
+  ScanChanges changes;
+  std::for_each(kMakers.rbegin(), kMakers.rend(), [&](const TraitMaker& maker) {
+    if (!Has(traits, maker.trait)) return;
+    if (maker.draw != nullptr) drawn = maker.draw(drawn, seed);
+    if (maker.scan != nullptr) maker.scan(changes);
+  });
+  ScannedPage scan = DegradeMade(drawn, grade, seed, changes);
+  if (Has(traits, PageTrait::kNeighbour)) {
+    ShadeBinding(scan, 1.0 * page.image.width / drawn.image.width, kBindingInches, grade == Grade::kSevere);
+  }
+  for (const TraitMaker& maker : kMakers) {
+    if (maker.shade != nullptr && Has(traits, maker.trait)) maker.shade(scan, grade);
+  }
+  return scan;
+}
+
+ScannedPage ScanWithTrait(const MadePage& page, Grade grade, PageTrait trait, std::uint64_t seed) {
+  return ScanWithTraits(page, grade, {&trait, 1}, seed);
 }
 
 }  // namespace benchleaf::scanmaker

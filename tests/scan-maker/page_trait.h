@@ -1,4 +1,4 @@
-// Faults of real scans that concern whole pages, each to be given to a page on its own.
+// Faults of real scans that concern whole pages, each to be given to a page on its own or with others.
 
 #ifndef BENCHLEAF_TESTS_SCAN_MAKER_PAGE_TRAIT_H_
 #define BENCHLEAF_TESTS_SCAN_MAKER_PAGE_TRAIT_H_
@@ -49,6 +49,11 @@ std::string_view Name(PageTrait trait);
 // The page with the trait, scanned. Same page, grade, trait and seed: same bytes; without a trait as DegradeMade has
 // it.
 ScannedPage ScanWithTrait(const MadePage& page, Grade grade, PageTrait trait, std::uint64_t seed);
+
+// The page with several traits, in whatever order they are named: letters change first, then come marks, what lies
+// round the page, and how it lies. Throws std::invalid_argument for kNeighbour beside kBlackBorder or a page that is
+// laid otherwise than upright, whose binding would lie elsewhere.
+ScannedPage ScanWithTraits(const MadePage& page, Grade grade, std::span<const PageTrait> traits, std::uint64_t seed);
 
 // Two pages of a book in one scan, with the shadow of the binding between them.
 ScannedPage ScanSpread(const MadePage& left, const MadePage& right, Grade grade, std::uint64_t seed);

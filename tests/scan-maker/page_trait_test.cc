@@ -6,7 +6,9 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <set>
+#include <stdexcept>
 #include <string>
 
 namespace benchleaf::scanmaker {
@@ -67,6 +69,21 @@ TEST(PageTraitTest, EveryTraitChangesTheScanTheSameWayEachTime) {
     const bool same = scan.image == plain.image && scan.dpi == plain.dpi;
     EXPECT_EQ(same, trait == PageTrait::kNone) << Name(trait);
   }
+}
+
+TEST(PageTraitTest, SeveralTraitsGoTogetherInAnyOrder) {
+  const MadePage page = Page();
+  const std::array both = {PageTrait::kSkew3, PageTrait::kPale};
+  const std::array turned_round = {PageTrait::kPale, PageTrait::kSkew3};
+  const ScannedPage scan = ScanWithTraits(page, Grade::kMedium, both, 3);
+  EXPECT_EQ(scan.image, ScanWithTraits(page, Grade::kMedium, turned_round, 3).image);
+  EXPECT_NE(scan.image, ScanWithTrait(page, Grade::kMedium, PageTrait::kSkew3, 3).image);
+  EXPECT_NE(scan.image, ScanWithTrait(page, Grade::kMedium, PageTrait::kPale, 3).image);
+}
+
+TEST(PageTraitTest, APageOnItsSideHasNoNeighbour) {
+  const std::array traits = {PageTrait::kLaid90, PageTrait::kNeighbour};
+  EXPECT_THROW(ScanWithTraits(Page(), Grade::kMedium, traits, 3), std::invalid_argument);
 }
 
 TEST(PageSurroundingsTest, TwoPagesStandSideBySide) {
