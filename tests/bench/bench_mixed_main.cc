@@ -45,6 +45,11 @@ struct Options {
   int count = 6;
 };
 
+scanmaker::PageForm FormOf(std::string_view page) {
+  if (page == "list") return scanmaker::PageForm::kList;
+  return page == "locator" ? scanmaker::PageForm::kLocator : scanmaker::PageForm::kDrawing;
+}
+
 MadePage MakeSheet(bool held_out, int number) {
   const outside::Half half = held_out ? outside::Half::kHeldOut : outside::Half::kDevelopment;
   std::vector<const outside::OutsidePage*> sheets;
@@ -90,7 +95,7 @@ void Run(const Options& options) {
       for (int number = 0; number < options.count; ++number) {
         const std::uint64_t seed = (options.held_out ? 9000 : 8000) + static_cast<std::uint64_t>(number);
         const std::uint64_t mixture = scanmaker::SeedOf(seed, page + std::string(scanmaker::Name(grade)));
-        const std::vector<scanmaker::PageTrait> traits = scanmaker::MixedTraits(mixture);
+        const std::vector<scanmaker::PageTrait> traits = scanmaker::MixedTraits(FormOf(page), mixture);
         std::string name = page + "-" + std::to_string(number);
         for (const scanmaker::PageTrait trait : traits) name += "+" + std::string(scanmaker::Name(trait));
         const MadePage made = Make(page, options.held_out, number, seed);

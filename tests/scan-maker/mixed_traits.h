@@ -10,9 +10,12 @@
 
 namespace benchleaf::scanmaker {
 
-// Some traits that a page can have together, none to six, three for the most: of traits that exclude each other (a
-// designator is pale or white on black) at most one. Same seed: same traits.
-std::vector<PageTrait> MixedTraits(std::uint64_t seed);
+// What a page is, by what can befall it: no list has leaders, no drawing a photograph.
+enum class PageForm { kDrawing, kLocator, kList };
+
+// Some traits that a page of that form can have together, none to six: of traits that exclude each other (a designator
+// is pale or white on black) at most one. Same seed: same traits.
+std::vector<PageTrait> MixedTraits(PageForm form, std::uint64_t seed);
 
 }  // namespace benchleaf::scanmaker
 
