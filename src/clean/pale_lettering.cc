@@ -26,6 +26,16 @@ bool IsLetter(const Component& component, double cap) {
   return larger >= 0.7 * cap && larger <= 1.5 * cap && component.ink >= 0.1 * larger * larger;
 }
 
+// The size of a few letters that touch, as pale ones do on coarse scans.
+bool IsJoinedLetters(const Component& component, double cap) {
+  constexpr double kLongest = 4.5;
+  constexpr double kInk = 0.2;  // of the box; the remains of an outline fill less
+  const int larger = std::max(component.box.width, component.box.height);
+  const int smaller = std::min(component.box.width, component.box.height);
+  return smaller >= 0.7 * cap && smaller <= 1.5 * cap && larger > 1.5 * cap && larger <= kLongest * cap &&
+         component.ink >= kInk * larger * smaller;
+}
+
 // Whether hardly any of the box is dark: what is left of the soft edges of dark letters stands round them.
 bool IsPale(const Box& box, const InkImage& dark) {
   constexpr double kMostDark = 0.25;
@@ -47,16 +57,20 @@ void AddPaleLetters(const GreyImage& level, double cap_px, InkImage& rest) {
   // Opened: the grain of the paper would make millions of components on a fold-out.
   const Components components = FindComponents(Opened(pale, 2, 2));
   std::vector<const Component*> letters;
+  std::vector<const Component*> joined;
   double marks = 0;
   for (const Component& component : components.items) {
     marks += std::max(component.box.width, component.box.height) >= kMark * cap_px ? 1 : 0;
     if (IsLetter(component, cap_px) && IsPale(component.box, dark)) {
       letters.push_back(&component);
+    } else if (IsJoinedLetters(component, cap_px) && IsPale(component.box, dark)) {
+      joined.push_back(&component);
     }
   }
   if (letters.size() < kFewestLetters || static_cast<double>(letters.size()) < kLeastShare * marks) {
     return;
   }
+  letters.insert(letters.end(), joined.begin(), joined.end());
   for (const Component* letter : letters) {
     Paint(components, *letter, rest);
   }

@@ -164,22 +164,6 @@ void StripDashes(std::vector<Part>& chain) {
   chain.erase(chain.begin(), std::find_if(chain.begin(), chain.end(), is_letter));
 }
 
-// How dark the ink of a part is: the level that a fifth of its pixels are darker than.
-int InkLevel(const CleanPage& page, const Part& part) {
-  constexpr double kShare = 0.2;
-  std::vector<std::uint8_t> levels;
-  for (const std::size_t member : part.components) {
-    const Component& component = page.components.items[member];
-    for (std::size_t i = 0; i < component.run_count; ++i) {
-      const Run& run = page.components.runs[component.first_run + i];
-      levels.insert(levels.end(), page.grey.row(run.y) + run.begin, page.grey.row(run.y) + run.end);
-    }
-  }
-  const auto level = levels.begin() + static_cast<std::ptrdiff_t>(kShare * static_cast<double>(levels.size()));
-  std::nth_element(levels.begin(), level, levels.end());
-  return *level;
-}
-
 // Takes a letter off the end of a chain that is paler than the rest, which is alike: the tick of a pencil.
 void StripPencil(const CleanPage& page, std::vector<Part>& chain) {
   constexpr int kPaler = 25;
@@ -193,7 +177,7 @@ void StripPencil(const CleanPage& page, std::vector<Part>& chain) {
   }
   std::vector<int> levels;
   levels.reserve(chain.size());
-  for (const Part& part : chain) levels.push_back(InkLevel(page, part));
+  for (const Part& part : chain) levels.push_back(InkLevel(page, part.components));
   const auto is_tick = [](int level, std::span<const int> others) {
     int darkest = 255;
     int palest = 0;
@@ -273,6 +257,21 @@ void EraseStandingLettersOfRows(std::size_t components, std::vector<TextString>&
 }
 
 }  // namespace
+
+int InkLevel(const CleanPage& page, std::span<const std::size_t> members) {
+  constexpr double kShare = 0.2;
+  std::vector<std::uint8_t> levels;
+  for (const std::size_t member : members) {
+    const Component& component = page.components.items[member];
+    for (std::size_t i = 0; i < component.run_count; ++i) {
+      const Run& run = page.components.runs[component.first_run + i];
+      levels.insert(levels.end(), page.grey.row(run.y) + run.begin, page.grey.row(run.y) + run.end);
+    }
+  }
+  const auto level = levels.begin() + static_cast<std::ptrdiff_t>(kShare * static_cast<double>(levels.size()));
+  std::nth_element(levels.begin(), level, levels.end());
+  return *level;
+}
 
 Box BoxOf(const Components& components, const std::vector<std::size_t>& members) {
   Box box;

@@ -72,6 +72,23 @@ std::string Number(const std::vector<std::string_view>& characters, std::size_t 
   return number;
 }
 
+// A designator behind a stroke that was read as a letter, where both letters together are no class: JC14, VL1. Ticks of
+// pencils and ends of wires are read so.
+std::optional<Designator> BehindAStroke(std::string_view plain, const Rules::Tables& tables) {
+  constexpr std::string_view kStrokes = "JVIY/(";
+  constexpr double kSureClass = 0.95;
+  constexpr double kSureBehind = 0.6;
+  if (plain.size() < 3 || kStrokes.find(plain.front()) == std::string_view::npos) {
+    return std::nullopt;
+  }
+  auto designator = ParseDesignator(plain.substr(1), tables);
+  if (!designator || designator->sure < kSureClass || !designator->suffix.empty()) {
+    return std::nullopt;
+  }
+  designator->sure *= kSureBehind;
+  return designator;
+}
+
 }  // namespace
 
 std::optional<Designator> RepairDesignator(std::string_view plain, const Rules::Tables& tables,
@@ -123,6 +140,9 @@ std::optional<Designator> RepairDesignator(std::string_view plain, const Rules::
     } else if (repaired.Text() != best->Text() && repaired.sure > 0.8 * best->sure) {
       ambiguous = true;
     }
+  }
+  if (!best && !ambiguous) {
+    return BehindAStroke(plain, tables);
   }
   return ambiguous ? std::nullopt : best;
 }

@@ -79,6 +79,17 @@ bool IsBelieved(const PageTerm& term, bool in_row) {
   return term.confidence >= (in_row ? kSure : kFairlySure);
 }
 
+// What is less sure than this is left out: it would be wrong more often than right.
+double LeastSure(TermKind kind, bool list) {
+  if (kind == TermKind::kTube) {
+    return extract::kLeastSureTube;
+  }
+  if (kind != TermKind::kDesignator) {
+    return 0;
+  }
+  return list ? extract::kLeastSureInLists : extract::kLeastSureOnDrawings;
+}
+
 // The words of rows that stand for tubes tell of tubes.
 void NoteTubeRows(const std::vector<extract::ListPageRow>& rows, extract::PageSense& sense) {
   for (const extract::ListPageRow& row : rows) {
@@ -149,8 +160,7 @@ std::vector<Sighting> ExtractSightings(const PageReading& reading, const PageRow
     sighting.turn = (term.turn - reading.frame.orientation + 360) % 360;
     sighting.confidence = std::clamp(term.confidence, 0.0, 1.0);
     sighting.assembly = list ? std::move(term.assembly) : sense.assembly;
-    const double least = list ? extract::kLeastSureInLists : extract::kLeastSureOnDrawings;
-    if (sighting.kind != TermKind::kDesignator || sighting.confidence >= least) {
+    if (sighting.confidence >= LeastSure(sighting.kind, list)) {
       sightings.push_back(std::move(sighting));
     }
   }

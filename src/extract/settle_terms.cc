@@ -23,7 +23,21 @@ bool KeepsSectionsTogether(const std::string& letters) {
   return std::find(kTogether.begin(), kTogether.end(), letters) != kTogether.end();
 }
 
-// C1B without a C1A beside it is C18.
+// The number as far as the drawing's parts of a class may go that are not read: twice as far as those that are.
+int FarthestNumber(const std::vector<PageTerm>& terms, const Designator& apart, const Rules::Tables& tables) {
+  int highest = 0;
+  for (const PageTerm& term : terms) {
+    const auto designator =
+        term.term.kind == TermKind::kDesignator ? ParseDesignator(term.term.text, tables) : std::nullopt;
+    if (designator && designator->letters == apart.letters && designator->suffix != "B") {
+      highest = std::max(highest, NumberOf(*designator));
+    }
+  }
+  constexpr int kAnyway = 20;
+  return 2 * highest + kAnyway;
+}
+
+// C1B without a C1A beside it is C18, unless no number goes so far: C10B is not C108 among C1 to C16.
 void ReadLoneSections(std::vector<PageTerm>& terms, const Rules::Tables& tables) {
   std::set<std::string> first_sections;
   for (const PageTerm& term : terms) {
@@ -39,7 +53,8 @@ void ReadLoneSections(std::vector<PageTerm>& terms, const Rules::Tables& tables)
     }
     const std::string stem = term.term.text.substr(0, term.term.text.size() - 1);
     const auto as_number = ParseDesignator(stem + "8", tables);
-    if (as_number && first_sections.count(stem + "A") == 0) {
+    if (as_number && first_sections.count(stem + "A") == 0 &&
+        NumberOf(*as_number) <= FarthestNumber(terms, *as_number, tables)) {
       constexpr double kRepaired = 0.8;
       term.term.text = as_number->Text();
       term.confidence *= kRepaired;

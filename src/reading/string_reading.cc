@@ -1,5 +1,6 @@
 #include "reading/string_reading.h"
 
+#include "reading/foreign_ends.h"
 #include "reading/word_choice.h"
 
 #include "benchleaf/clean/spaced_strings.h"
@@ -128,9 +129,14 @@ void DropLongerThanOne(std::vector<Word>& words) {
   });
 }
 
+// The surest word, or the end.
+std::vector<Word>::const_iterator Surest(const std::vector<Word>& words) {
+  return std::max_element(words.begin(), words.end(),
+                          [](const Word& a, const Word& b) { return a.confidence < b.confidence; });
+}
+
 double BestConfidence(const std::vector<Word>& words) {
-  const auto best = std::max_element(words.begin(), words.end(),
-                                     [](const Word& a, const Word& b) { return a.confidence < b.confidence; });
+  const auto best = Surest(words);
   return best == words.end() ? 0 : best->confidence;
 }
 
@@ -157,6 +163,23 @@ std::vector<Word> ReadDesignators(const CleanPage& page, const TextString& strin
   std::vector<Word> words = ReadOne(page, string, turn, reader);
   std::erase_if(words, [&](const Word& word) { return !HasDesignatorForm(word.text) || word.confidence < least; });
   return words;
+}
+
+// What the string holds without ink at its ends that is no letter, where that is surely a designator; else `read`.
+std::vector<Word> WithoutForeignInk(const CleanPage& page, const TextString& string, std::vector<Word> read,
+                                    LineReader& reader) {
+  constexpr double kSure = 0.8;
+  if (read.empty()) {
+    return read;
+  }
+  const Word& best = *Surest(read);
+  for (const TextString& cut : WithoutForeignEnds(page, string, best)) {
+    std::vector<Word> words = ReadDesignators(page, cut, best.turn, kSure, reader);
+    if (!words.empty()) {
+      return words;
+    }
+  }
+  return read;
 }
 
 // Lying strings of a designator's length and height that may stand upside down.
@@ -274,7 +297,7 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
   PerhapsUpended perhaps_upended;
   for (const TextString& string : strings) {
     if (!string.standing && IsReadable(page, string)) {
-      std::vector<Word> read = ReadOne(page, string, 0, reader);
+      std::vector<Word> read = WithoutForeignInk(page, string, ReadOne(page, string, 0, reader), reader);
       if (page.steps.upended) {
         NoteUpended(page, string, read, perhaps_upended);
       }
@@ -286,7 +309,7 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
   std::size_t surely_down = 0;
   for (const TextString& string : strings) {
     if (string.standing && IsReadable(page, string) && !IsReadAlready(string, words)) {
-      std::vector<Word> read = ReadStanding(page, string, reader);
+      std::vector<Word> read = WithoutForeignInk(page, string, ReadStanding(page, string, reader), reader);
       const bool down = !read.empty() && read.front().turn == 90;
       surely_down += down && IsSureDesignator(read) ? 1U : 0U;
       if (!down && !read.empty() && !IsSureDesignator(read)) {

@@ -45,6 +45,14 @@ TEST(PaleLettering, LettersThatTheThresholdLeftOutAreAdded) {
   EXPECT_EQ(CountInk(rest), 10 * (4 * 24 + 10 * 4));
 }
 
+TEST(PaleLettering, LettersThatTouchEachOtherAreAdded) {
+  GreyImage page = PageWith(10, kPale);
+  for (int i = 0; i < 3; ++i) PutLetter(page, 50 + 14 * i, 200, kPale);
+  InkImage rest(page.width, page.height);
+  AddPaleLetters(page, kCap, rest);
+  EXPECT_EQ(CountInk(rest), 13 * (4 * 24 + 10 * 4));
+}
+
 TEST(PaleLettering, AFewSpotsAreNoLettering) {
   const GreyImage page = PageWith(4, kPale);
   InkImage rest(page.width, page.height);

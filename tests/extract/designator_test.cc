@@ -118,6 +118,19 @@ TEST(RepairDesignator, PutsRightWhatCanBeNothingElse) {
   }
 }
 
+TEST(RepairDesignator, LeavesOutAStrokeBeforeTheDesignator) {
+  const auto repaired = [](const char* read) {
+    const auto designator = RepairDesignator(read, Tables(), LoneStrokes::kRefuse);
+    return designator ? designator->Text() : std::string();
+  };
+  EXPECT_EQ(repaired("JC14"), "C14");
+  EXPECT_EQ(repaired("VL1"), "L1");
+  EXPECT_EQ(repaired("/C7"), "C7");
+  EXPECT_EQ(repaired("VR5"), "VR5") << "a regulator";
+  EXPECT_EQ(repaired("WC14"), "") << "no stroke looks like a W";
+  EXPECT_EQ(repaired("JH4"), "") << "hardware is no part of drawings";
+}
+
 TEST(RepairDesignator, IsLessSureWithEachRepair) {
   const auto sure = [](const char* text) { return RepairDesignator(text, Tables(), LoneStrokes::kRefuse)->sure; };
   EXPECT_GT(sure("R111"), sure("Rl11"));

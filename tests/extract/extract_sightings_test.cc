@@ -184,6 +184,18 @@ TEST(ExtractSightings, ReadsALoneSectionBAsAnEight) {
   EXPECT_THAT(Drawn({"R1B"}), ElementsAre("designator R18"));
   EXPECT_THAT(Drawn({"R1A     R1B"}), ElementsAre("designator R1A", "designator R1B"));
   EXPECT_THAT(Drawn({"V1B"}), ElementsAre("designator V1B")) << "halves of tubes stand on sheets of their own";
+  EXPECT_THAT(Drawn({"C12     C10B"}), Contains("designator C10B")) << "no C108 where C12 is the highest";
+  EXPECT_THAT(Drawn({"C99     C10B"}), Contains("designator C108"));
+}
+
+TEST(ExtractSightings, LeavesOutTubesThatAreHardlyRead) {
+  const auto tubes = [](double confidence) {
+    PageReading page = PageOf({"6AU6"}, WordOrigin::kString);
+    for (Word& word : page.words) word.confidence = confidence;
+    return ExtractSightings(page, ShippedRules()).size();
+  };
+  EXPECT_EQ(tubes(0.05), 0U);
+  EXPECT_EQ(tubes(0.9), 1U);
 }
 
 TEST(ExtractSightings, SetsTheAssemblyThatADrawingShows) {

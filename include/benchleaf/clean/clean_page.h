@@ -10,6 +10,7 @@
 #include "benchleaf/core/image.h"
 
 #include <cstddef>
+#include <span>
 #include <vector>
 
 namespace benchleaf {
@@ -46,6 +47,9 @@ struct TextString {
 
 // The box round these components.
 Box BoxOf(const Components& components, const std::vector<std::size_t>& members);
+
+// How dark the ink of these components is: the level, 0 black to 255, that a fifth of its pixels are darker than.
+int InkLevel(const CleanPage& page, std::span<const std::size_t> members);
 
 // How far apart letters of one string may stand, in capital heights.
 struct JoinGaps {
