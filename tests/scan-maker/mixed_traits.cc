@@ -24,7 +24,7 @@ constexpr std::array kMarksOnLocators = {kPencil, kDottedOutlines, kPhotographs}
 constexpr std::array kCallouts = {kRings, kLeaders};
 constexpr std::array kLettersOnLocators = {kUpended, kWhiteOnBlack, kPale, kSpacedLetters};
 constexpr std::array kMarksOnLists = {kPencil};
-constexpr std::array kLettersOnLists = {kSpacedLetters, kDashes};
+constexpr std::array kLettersOnLists = {kDashes};
 
 std::vector<Row> RowsOf(PageForm form) {
   switch (form) {
