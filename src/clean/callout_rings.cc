@@ -11,8 +11,8 @@
 namespace benchleaf {
 namespace {
 
-constexpr double kThickestCaps = 0.4;  // of a ring's stroke
-constexpr double kSmallestCaps = 1.4;  // of a ring
+constexpr double kThickestCaps = 0.4;   // of a ring's stroke
+constexpr double kSmallestCaps = 1.15;  // of a ring, inside: round one figure
 constexpr double kLargestCaps = 9;
 
 struct Circle {

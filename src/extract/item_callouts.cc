@@ -19,6 +19,7 @@ constexpr std::size_t kFewest = 3;
 constexpr double kLeastShare = 0.4;  // of the list's items
 constexpr double kMostPlaces = 2;    // of an item, in the middle of all
 constexpr double kLeastSure = 0.3;
+constexpr double kLeastSureOfMissing = 0.1;  // an item that the drawing shows nowhere else
 
 // Its length along the text, and where it stands, as if the text were upright.
 Box Uprighted(const Piece& piece) {
@@ -116,7 +117,7 @@ std::optional<Lone> Misread(const Piece& piece, const std::set<std::string>& mis
   for (const Alternative& alternative : piece.alternatives) {
     consider(alternative.text, alternative.confidence);
   }
-  if (fits.size() != 1 || fits.begin()->second < kLeastSure) {
+  if (fits.size() != 1 || fits.begin()->second < kLeastSureOfMissing) {
     return std::nullopt;
   }
   return Lone{&piece, fits.begin()->first, fits.begin()->second};

@@ -1,6 +1,8 @@
 #include "reading/string_reading.h"
 
 #include "reading/foreign_ends.h"
+#include "reading/number_callouts.h"
+#include "reading/one_string.h"
 #include "reading/word_choice.h"
 
 #include "benchleaf/clean/spaced_strings.h"
@@ -27,44 +29,6 @@ constexpr std::size_t kMostLettersSpacedOut = 6;
 constexpr std::size_t kFewestDown = 2;
 constexpr double kSurelyDown = 0.9;
 
-// A designator whose letters stand apart, read with the gaps closed; nothing where none stand apart, and for whatever
-// else stands so.
-std::vector<Word> ReadSpaced(const CleanPage& page, const StringCrop& crop, const TextString& string,
-                             LineReader& reader) {
-  constexpr int kLeastClosedPx = 6;
-  constexpr double kReadsWell = 0.8;
-  const GreyImage closed = ClosedUp(crop.image);
-  if (closed.width + kLeastClosedPx > crop.image.width) {
-    return {};
-  }
-  StringLook look = LookOf(page, string);
-  look.length *= static_cast<double>(closed.width - 2 * crop.border) / (crop.image.width - 2 * crop.border);
-  for (Token& token : reader.Read(closed, look)) {
-    if (token.text.size() == string.letters && token.confidence >= kReadsWell && HasDesignatorForm(token.text)) {
-      return {{std::move(token.text), string.box, crop.turn, token.confidence, WordOrigin::kString, {}}};
-    }
-  }
-  return {};
-}
-
-// The words of a string, some of them rivals for one place; nothing where its ink is no lettering.
-std::vector<Word> ReadOne(const CleanPage& page, const TextString& string, int turn, LineReader& reader) {
-  constexpr std::size_t kMostSpacedLetters = 5;
-  const StringCrop crop = CutString(page, string, turn);
-  if (page.steps.spaced && string.letters >= 2 && string.letters <= kMostSpacedLetters) {
-    std::vector<Word> spaced = ReadSpaced(page, crop, string, reader);
-    if (!spaced.empty()) {
-      return spaced;
-    }
-  }
-  std::vector<Word> words;
-  for (Token& token : reader.Read(crop.image, LookOf(page, string))) {
-    words.push_back({std::move(token.text), ToLevel(crop, token.box), turn, token.confidence, WordOrigin::kString,
-                     std::move(token.alternatives)});
-  }
-  return words;
-}
-
 // Whether the string lies in the middle of a callout's ring.
 bool IsInARing(const CleanPage& page, const TextString& string) {
   constexpr double kMiddle = 0.3;  // of the ring's size
@@ -72,24 +36,6 @@ bool IsInARing(const CleanPage& page, const TextString& string) {
     return std::abs(ring.center_x() - string.box.center_x()) < kMiddle * ring.width &&
            std::abs(ring.center_y() - string.box.center_y()) < kMiddle * ring.height;
   });
-}
-
-bool IsOneFigure(const std::string& text) { return text.size() == 1 && text[0] >= '1' && text[0] <= '9'; }
-
-// Whether the drawing calls its parts out by numbers: many words are a number of two figures and more, and few have a
-// designator's form.
-bool CallsOutByNumber(const std::vector<Word>& words) {
-  constexpr std::size_t kFewest = 5;
-  constexpr double kSure = 0.5;
-  std::size_t numbers = 0;
-  std::size_t designators = 0;
-  for (const Word& word : words) {
-    const bool figures =
-        std::all_of(word.text.begin(), word.text.end(), [](unsigned char c) { return std::isdigit(c) != 0; });
-    numbers += word.confidence >= kSure && figures && word.text.size() >= 2 && word.text.size() <= 3 ? 1U : 0U;
-    designators += word.confidence >= kSure && HasDesignatorForm(word.text) ? 1U : 0U;
-  }
-  return numbers >= kFewest && designators * 2 < numbers;
 }
 
 // A letter or figure by itself where such are met: on pages of rows (quantities, sections, voltages), at a page's head
@@ -101,8 +47,12 @@ bool IsLoneCharacter(const CleanPage& page, const TextString& string, bool numbe
   const double height = page.frame.level_height;
   const bool placed = numbered || StandsInRows(page.measures) || string.box.bottom() < kMargin * height ||
                       string.box.y > (1 - kMargin) * height || IsInARing(page, string);
-  return placed && string.letters == 1 && string.box.height >= 0.7 * cap && string.box.height <= 1.4 * cap &&
-         string.box.width <= 1.2 * cap;
+  const auto is_letter = [cap](int high, int wide) {
+    return high >= 0.7 * cap && high <= 1.4 * cap && wide <= 1.2 * cap;
+  };
+  return placed && string.letters == 1 &&
+         (is_letter(string.box.height, string.box.width) ||
+          (numbered && is_letter(string.box.width, string.box.height)));
 }
 
 // Rows of few letters of which each stands by itself: designators that are spaced out, R 1 2. By `alone`, which
@@ -127,17 +77,6 @@ void DropLongerThanOne(std::vector<Word>& words) {
   std::erase_if(words, [](const Word& word) {
     return std::count_if(word.text.begin(), word.text.end(), [](unsigned char c) { return std::isalnum(c) != 0; }) > 1;
   });
-}
-
-// The surest word, or the end.
-std::vector<Word>::const_iterator Surest(const std::vector<Word>& words) {
-  return std::max_element(words.begin(), words.end(),
-                          [](const Word& a, const Word& b) { return a.confidence < b.confidence; });
-}
-
-double BestConfidence(const std::vector<Word>& words) {
-  const auto best = Surest(words);
-  return best == words.end() ? 0 : best->confidence;
 }
 
 // Standing text runs up the page (270) far more often than down; down is only tried where up reads badly.
@@ -252,17 +191,15 @@ bool IsFilled(const CleanPage& page, const TextString& blob, const std::vector<T
   });
 }
 
+// Whether the string is part of a word. A column of figures may have been tried as a word that stands, and reads badly.
 bool IsInAWord(const TextString& string, const std::vector<Word>& words) {
-  return std::any_of(words.begin(), words.end(),
-                     [&](const Word& word) { return OverlapOfSmaller(word.box, string.box) > 0.3; });
+  constexpr double kReadsFairly = 0.5;
+  return std::any_of(words.begin(), words.end(), [&](const Word& word) {
+    return (word.turn == 0 || word.confidence >= kReadsFairly) && OverlapOfSmaller(word.box, string.box) > 0.3;
+  });
 }
 
 }  // namespace
-
-StringLook LookOf(const CleanPage& page, const TextString& string) {
-  const double cap = std::max(1.0, page.measures.cap_height_px);
-  return {string.broken, string.standing, string.letters, string.length() / cap, string.breadth() / cap};
-}
 
 std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
   std::vector<Word> words;
@@ -327,13 +264,13 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
     }
   }
   const bool numbered = !rows && CallsOutByNumber(words);
+  if (numbered) {
+    TurnNumbers(page, strings, reader, words);
+  }
   for (const TextString& string : strings) {
     if (!string.standing && IsLoneCharacter(page, string, numbered) && !IsInAWord(string, words)) {
-      std::vector<Word> read = ReadOne(page, string, 0, reader);
+      std::vector<Word> read = numbered ? ReadFigure(page, string, reader) : ReadOne(page, string, 0, reader);
       DropLongerThanOne(read);
-      if (numbered) {
-        std::erase_if(read, [](const Word& word) { return !IsOneFigure(word.text); });
-      }
       add(std::move(read));
     }
   }

@@ -12,9 +12,6 @@
 
 namespace benchleaf {
 
-// What a string of the page looks like, for telling how far to trust its readings.
-StringLook LookOf(const CleanPage& page, const TextString& string);
-
 // Every word of the page, lying and standing; where two readings claim one place, the likelier one.
 std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader);
 

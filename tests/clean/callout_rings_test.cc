@@ -54,6 +54,15 @@ TEST(CalloutRings, ARingIsFoundAmongLinesThatTouchIt) {
   EXPECT_EQ(ink.row(238)[100], 1) << "the lines stay";
 }
 
+TEST(CalloutRings, ATightRingIsTakenOffOneFigure) {
+  InkImage ink(400, 400);
+  Put(ink, {197, 190, 4, 22});
+  PutRing(ink, 200, 200, 18);
+  EXPECT_EQ(RubOutRings(kCap, ink).size(), 1U);
+  EXPECT_EQ(ink.row(200)[218], 0);
+  EXPECT_EQ(ink.row(200)[198], 1);
+}
+
 TEST(CalloutRings, AnEmptyRingStays) {
   InkImage ink(400, 400);
   PutRing(ink, 200, 200, 38);

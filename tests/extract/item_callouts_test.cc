@@ -74,6 +74,17 @@ TEST(ItemCallouts, TakeAMisreadNumberForTheOneItemThatItLooksLike) {
       << "10 is no item of the list";
 }
 
+TEST(ItemCallouts, TakeABadlyReadNumberThatIsSeenNowhereElse) {
+  PageReading page = PageOf({"   11        12         13", "  14    15"});
+  const auto doubted = [&](const char* text, double confidence) {
+    PageReading doubtful = page;
+    for (Word& word : doubtful.words) word.confidence = word.text == text ? confidence : word.confidence;
+    return CalledOut(doubtful, Items(11, 15));
+  };
+  EXPECT_THAT(doubted("15", 0.15), ElementsAre("11", "12", "13", "14", "15"));
+  EXPECT_THAT(doubted("15", 0.05), ElementsAre("11", "12", "13", "14")) << "a scrap";
+}
+
 TEST(ItemListsOf, BeginsAListWhereTheAssemblyChangesOrCountingBeginsAnew) {
   std::vector<Entry> entries = Items(1, 3);
   const auto add = [&](std::vector<Entry> more) { entries.insert(entries.end(), more.begin(), more.end()); };

@@ -1,6 +1,6 @@
 #include "reader-training/line_crops.h"
 
-#include "reading/string_reading.h"
+#include "reading/one_string.h"
 
 #include "benchleaf/clean/clean_page.h"
 #include "benchleaf/core/geometry.h"

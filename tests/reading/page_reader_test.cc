@@ -122,6 +122,36 @@ TEST_F(PageReaderTest, ReadsNoTextIntoTheOutlineOfASymbol) {
   EXPECT_THAT(texts, Not(Contains("v7")));
 }
 
+TEST_F(PageReaderTest, ReadsNumbersOfCalloutsWhicheverWayTheyStand) {
+  Sheet sheet(1500, 1100);
+  sheet.Put(560, 80, TermToken("text", "PARTS LOCATION"), Style());
+  int number = 21;
+  for (int y = 220; y < 1000; y += 160) {
+    for (int x = 150; x < 1400; x += 240) {
+      const bool figure = number % 6 == 0;
+      const int turn = number % 3 == 0 ? 90 : number % 4 == 0 ? 270 : 0;
+      sheet.Put(x, y, TermToken("item", std::to_string(figure ? number / 6 : number)), Style(), turn);
+      ++number;
+    }
+  }
+  const MadePage page = sheet.Take("parts locator", "");
+  EXPECT_GT(ShareRead(page, Read(page.image)), 0.85);
+}
+
+TEST_F(PageReaderTest, ReadsAColumnOfFiguresAsFigures) {
+  Sheet sheet(1700, 1100);
+  for (int row = 1; row <= 9; ++row) {
+    const int y = 150 + 46 * row;
+    sheet.Put(150, y, TermToken("item", std::to_string(row)), Style());
+    sheet.Put(320, y, TermToken("text", "CAPACITOR, PAPER, 400 V"), Style());
+    sheet.Put(1050, y, TermToken("part-number", "202-47" + std::to_string(60 + 3 * row)), Style());
+  }
+  MadePage page = sheet.Take("parts list", "");
+  std::erase_if(page.terms, [](const scanmaker::MadeTerm& term) { return term.kind != "item"; });
+  ASSERT_EQ(page.terms.size(), 9U);
+  EXPECT_GT(ShareRead(page, Read(page.image)), 0.85);
+}
+
 TEST_F(PageReaderTest, ReadsTheSameTwice) {
   const MadePage page = Drawing();
   EXPECT_EQ(Read(page.image), Read(page.image));
