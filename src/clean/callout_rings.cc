@@ -12,7 +12,8 @@ namespace benchleaf {
 namespace {
 
 constexpr double kThickestCaps = 0.4;   // of a ring's stroke
-constexpr double kSmallestCaps = 1.15;  // of a ring, inside: round one figure
+constexpr double kSmallestCaps = 1.15;  // of a ring, inside
+constexpr double kTightCaps = 1.4;      // one round a single figure is smaller
 constexpr double kLargestCaps = 9;
 
 struct Circle {
@@ -83,21 +84,26 @@ Circle RingAbout(const Box& disc, const InkImage& ink, int most) {
 
 // Rubs the ring round a disc out of `ink`. False when there is none.
 bool RubOutRing(const Hole& disc, double cap, InkImage& ink) {
-  constexpr double kRound = 0.25;      // how much less wide than high, or the other way round
+  constexpr double kRound = 0.25;  // how much less wide than high, or the other way round
+  constexpr double kTightRound = 0.15;
   constexpr double kLeastClear = 0.3;  // of the disc; the rest is what stands in it
   constexpr double kMostClear = 0.95;
   constexpr double kMostMissing = 0.15;
   constexpr double kMostUneven = 0.35;  // leader and letters touch it
+  // So small are the corners that letters part off in the box of a symbol, too, but not as round.
+  constexpr double kTightUneven = 0.28;
   const double side = std::max(disc.box.width, disc.box.height);
+  const bool tight = side < kTightCaps * cap;
   const double clear = disc.px / (std::numbers::pi / 4 * side * side);
   if (side < kSmallestCaps * cap || side > kLargestCaps * cap ||
-      std::abs(disc.box.width - disc.box.height) > kRound * side || clear < kLeastClear || clear > kMostClear) {
+      std::abs(disc.box.width - disc.box.height) > (tight ? kTightRound : kRound) * side || clear < kLeastClear ||
+      clear > kMostClear) {
     return false;
   }
   const auto most = static_cast<int>(kThickestCaps * cap);
   const Circle ring = RingAbout(disc.box, ink, most);
   const Drawn drawn = LookAt(ink, ring, most);
-  if (drawn.missing > kMostMissing || drawn.uneven > kMostUneven || drawn.thickness >= most) {
+  if (drawn.missing > kMostMissing || drawn.uneven > (tight ? kTightUneven : kMostUneven) || drawn.thickness >= most) {
     return false;
   }
   const double outer = ring.radius + drawn.thickness + 2;  // for no ring is quite round

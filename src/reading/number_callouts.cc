@@ -66,7 +66,8 @@ void TurnNumbers(const CleanPage& page, const std::vector<TextString>& strings, 
   std::erase_if(words, IsLoneLetter);
   for (const TextString& string : strings) {
     const bool told = std::any_of(words.begin(), words.end(), [&](const Word& word) {
-      return word.confidence >= kSure && IsNumber(word.text) && OnOnePlace(word.box, string.box);
+      const bool number = word.confidence >= kSure && IsNumber(word.text);
+      return (number || HasDesignatorForm(word.text)) && OnOnePlace(word.box, string.box);
     });
     if (!string.standing || string.letters < 2 || string.letters > kMostFigures || told || !IsReadable(page, string)) {
       continue;
