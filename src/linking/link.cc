@@ -213,8 +213,9 @@ class Linker {
     return link;
   }
 
-  // Whether a value beside the designator is the one in the list.
+  // Whether a value beside the designator is the one in the list. One that is badly read can agree, not contradict.
   Agreement ValueAgreement(const Entry& entry, const std::string& own, const Seen& place) const {
+    constexpr double kSurelyRead = 0.5;
     const std::string letters = Letters(own);
     const auto listed = extract::ParsePartValue(entry.value, letters);
     if (!listed) {
@@ -222,14 +223,17 @@ class Linker {
     }
     Agreement agreement = Agreement::kUnknown;
     for (const std::size_t i : beside_[place.page][place.sighting]) {
-      const auto drawn = extract::ParsePartValue(pages_[place.page].sightings[i].text, letters);
+      const Sighting& beside = pages_[place.page].sightings[i];
+      const auto drawn = extract::ParsePartValue(beside.text, letters);
       if (!drawn || drawn->quantity != listed->quantity) {
         continue;
       }
       if (extract::SameMagnitude(drawn->magnitude, listed->magnitude)) {
         return Agreement::kAgrees;
       }
-      agreement = Agreement::kDiffers;
+      if (beside.confidence >= kSurelyRead) {
+        agreement = Agreement::kDiffers;
+      }
     }
     return agreement;
   }

@@ -147,6 +147,16 @@ TEST(LinkManual, ComparesValuesBySize) {
   }
 }
 
+TEST(LinkManual, ABadlyReadValueCanAgreeButNotContradict) {
+  const auto reason = [](const char* drawn) {
+    Sighting value = Value(drawn, 0.1, 0.115);
+    value.confidence = 0.4;
+    return LinkManual({Schematic({Seen("R1", 0.1, 0.1), value}), List({Listed("R1", {}, "470K")})}).at(0).reason;
+  };
+  EXPECT_EQ(reason("470K"), "only candidate, value agrees");
+  EXPECT_EQ(reason("170K"), "only candidate");
+}
+
 TEST(LinkManual, GivesAValueToTheNearestDesignatorOnly) {
   const auto links = LinkManual({Schematic({Seen("R1", 0.1, 0.1), Seen("R2", 0.1, 0.13), Value("470K", 0.1, 0.142)}),
                                  List({Listed("R1", {}, "470K"), Listed("R2", {}, "470K")})});
