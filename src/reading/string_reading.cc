@@ -55,6 +55,15 @@ bool IsLoneCharacter(const CleanPage& page, const TextString& string, bool numbe
           (numbered && is_letter(string.box.width, string.box.height)));
 }
 
+// Whether the character is one of two or three that run up or down the page: 5 is no callout where 53 stands.
+bool IsPartOfANumber(const CleanPage& page, const TextString& string, const std::vector<TextString>& strings) {
+  constexpr std::size_t kMostFigures = 3;
+  return std::any_of(strings.begin(), strings.end(), [&](const TextString& other) {
+    return other.standing && other.letters >= 2 && other.letters <= kMostFigures && IsReadable(page, other) &&
+           std::find(other.members.begin(), other.members.end(), string.members.front()) != other.members.end();
+  });
+}
+
 // Rows of few letters of which each stands by itself: designators that are spaced out, R 1 2. By `alone`, which
 // components are strings of their own.
 bool IsSpacedOut(const TextString& phrase, const std::vector<bool>& alone) {
@@ -268,7 +277,8 @@ std::vector<Word> ReadStrings(const CleanPage& page, LineReader& reader) {
     TurnNumbers(page, strings, reader, words);
   }
   for (const TextString& string : strings) {
-    if (!string.standing && IsLoneCharacter(page, string, numbered) && !IsInAWord(string, words)) {
+    if (!string.standing && IsLoneCharacter(page, string, numbered) && !IsInAWord(string, words) &&
+        !(numbered && IsPartOfANumber(page, string, strings))) {
       std::vector<Word> read = numbered ? ReadFigure(page, string, reader) : ReadOne(page, string, 0, reader);
       DropLongerThanOne(read);
       add(std::move(read));
