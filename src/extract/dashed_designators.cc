@@ -15,12 +15,12 @@ namespace {
 
 // `letters` tells of which it is a designator's dash.
 template <class Letters>
-std::string Without(std::string_view plain, const Letters& letters) {
+std::string Without(std::string_view plain, const Letters& letters, std::string_view dashes) {
   std::string text;
   bool begins = true;  // a term may begin here
   for (std::size_t at = 0; at < plain.size();) {
     const std::string_view rest = plain.substr(at);
-    const std::size_t dash = begins ? DashBehindLetters(rest) : 0;
+    const std::size_t dash = begins ? DashBehindLetters(rest, dashes) : 0;
     if (dash > 0 && letters(rest.substr(0, dash))) {
       text += rest.substr(0, dash);
       at += dash + 1;
@@ -30,6 +30,9 @@ std::string Without(std::string_view plain, const Letters& letters) {
   }
   return text;
 }
+
+// What a dash is read as.
+constexpr std::string_view kReadForDashes = "-.=_~";
 
 // The numbers of the page's dashed designators, by their letters.
 using Numbers = std::map<std::string, std::set<int>, std::less<>>;
@@ -84,10 +87,10 @@ std::set<std::string, std::less<>> DashedClasses(const std::vector<Piece>& piece
 
 }  // namespace
 
-std::size_t DashBehindLetters(std::string_view text) {
+std::size_t DashBehindLetters(std::string_view text, std::string_view dashes) {
   constexpr std::ptrdiff_t kMostFigures = 3;
   const auto* const dash = std::find_if_not(text.begin(), text.end(), IsUpper);
-  if (dash == text.begin() || dash == text.end() || *dash != '-') {
+  if (dash == text.begin() || dash == text.end() || dashes.find(*dash) == std::string_view::npos) {
     return 0;
   }
   const auto figures = std::find_if_not(dash + 1, text.end(), IsDigit) - (dash + 1);
@@ -95,7 +98,8 @@ std::size_t DashBehindLetters(std::string_view text) {
 }
 
 std::string WithoutDesignatorDashes(std::string_view plain, const Rules::Tables& tables) {
-  return Without(plain, [&](std::string_view letters) { return IsDesignatorClass(letters, tables); });
+  return Without(
+      plain, [&](std::string_view letters) { return IsDesignatorClass(letters, tables); }, "-");
 }
 
 std::vector<Piece> UndashedPiecesOf(const PageReading& reading, const Rules::Tables& tables) {
@@ -105,7 +109,8 @@ std::vector<Piece> UndashedPiecesOf(const PageReading& reading, const Rules::Tab
     return pieces;
   }
   const auto without = [&](const std::string& text) {
-    return Without(text, [&](std::string_view letters) { return classes.count(letters) != 0; });
+    return Without(
+        text, [&](std::string_view letters) { return classes.count(letters) != 0; }, kReadForDashes);
   };
   for (Piece& piece : pieces) {
     piece.text = without(piece.text);

@@ -45,6 +45,9 @@ TEST(DashedDesignators, AreThoseOfAPageThatPrintsThemSo) {
   EXPECT_THAT(DesignatorsOn({"R-112    R-113    R-115", "R-186    R-185"}),
               ElementsAre("R112", "R113", "R115", "R186", "R185"))
       << "the numbers of one unit";
+  EXPECT_THAT(DesignatorsOn({"R-1    C-3    R-2", "V-1    C.2    L-2"}),
+              ElementsAre("R1", "C3", "R2", "V1", "C2", "L2"))
+      << "a dash read as a dot";
 }
 
 TEST(DashedDesignators, AreNotMakersNumbers) {
