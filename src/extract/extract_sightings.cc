@@ -82,7 +82,7 @@ bool IsBelieved(const PageTerm& term, bool in_row) {
 // What is less sure than this is left out: it would be wrong more often than right.
 double LeastSure(TermKind kind, bool list) {
   if (kind == TermKind::kTube) {
-    return extract::kLeastSureTube;
+    return list ? 0 : extract::kLeastSureTubeOnDrawings;
   }
   if (kind != TermKind::kDesignator) {
     return 0;
