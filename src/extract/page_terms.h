@@ -20,8 +20,8 @@ namespace benchleaf::extract {
 inline constexpr double kLeastSureOnDrawings = 0.25;
 // In lists the other rows have already spoken for or against a designator.
 inline constexpr double kLeastSureInLists = 0.2;
-// Of 24 tube types that were read less surely than this on the pages of `bench_mixed`, 5 were right. In lists, whose rows
-// tell that a tube is meant, nearly half are.
+// Of 24 tube types that were read less surely than this on the pages of `bench_mixed`, 5 were right. In lists, whose
+// rows tell that a tube is meant, nearly half are.
 inline constexpr double kLeastSureTubeOnDrawings = 0.1;
 
 struct PageTerm {
