@@ -9,17 +9,18 @@
 
 namespace benchleaf {
 
-bool IsGlyphLike(const Component& component, double cap_px) {
-  const double width = component.box.width;
-  const double height = component.box.height;
+namespace {
+
+// The same of a component of that box and so many pixels of ink.
+bool IsGlyphLike(const Box& box, int ink, double cap_px) {
+  const double width = box.width;
+  const double height = box.height;
   // Proportions of single letters: not wider than 1.3 heights, and a stroke of a tenth of the height at least, that
   // leaves more than a third of the box empty unless the letter is a bar itself.
   const bool bar = width < 0.4 * height;
-  return height >= 0.5 * cap_px && height <= 2.1 * cap_px && width <= 1.3 * height &&
-         component.ink >= 0.09 * height * height && (bar || component.ink <= 0.62 * width * height);
+  return height >= 0.5 * cap_px && height <= 2.1 * cap_px && width <= 1.3 * height && ink >= 0.09 * height * height &&
+         (bar || ink <= 0.62 * width * height);
 }
-
-namespace {
 
 // Letters by the left edges of their boxes.
 std::vector<Box> FromTheLeft(std::vector<Box> letters) {
@@ -27,12 +28,12 @@ std::vector<Box> FromTheLeft(std::vector<Box> letters) {
   return letters;
 }
 
-// The first letter behind the one at `index` that stands close to it and fits it: `fits(left, right)`. The number of
-// letters where there is none.
+// The first letter behind the one at `index` that stands within `gap` of its heights and fits it: `fits(left, right)`.
+// The number of letters where there is none.
 template <class Fits>
-std::size_t Follower(const std::vector<Box>& from_the_left, std::size_t index, const Fits& fits) {
+std::size_t Follower(const std::vector<Box>& from_the_left, std::size_t index, const Fits& fits, double gap = 1) {
   const Box& left = from_the_left[index];
-  const int reach = left.right() + left.height;
+  const int reach = left.right() + static_cast<int>(gap * left.height);
   for (std::size_t i = index + 1; i < from_the_left.size() && from_the_left[i].x <= reach; ++i) {
     if (from_the_left[i].x >= left.right() && fits(left, from_the_left[i])) {
       return i;
@@ -67,24 +68,53 @@ std::vector<bool> BesideOthers(const std::vector<Box>& from_the_left) {
   return beside;
 }
 
+// How many letters have one like them to their right, as near as letters of a word are, and lines of text are not.
+int AlikePairs(const std::vector<Box>& from_the_left) {
+  constexpr double kWithinWord = 0.5;
+  int pairs = 0;
+  for (std::size_t i = 0; i < from_the_left.size(); ++i) {
+    pairs += Follower(from_the_left, i, AreAlike, kWithinWord) < from_the_left.size() ? 1 : 0;
+  }
+  return pairs;
+}
+
+// The boxes of all that may be letters and is `lowest` to `highest` px high, from the left. Where far more of them
+// stand in pairs when the page is laid on its side, as that page has them: x and y, width and height exchanged.
+std::vector<Box> LettersAsTheyStand(const Components& components, double lowest, double highest) {
+  std::vector<Box> upright;
+  std::vector<Box> sideways;
+  const auto add = [&](const Box& box, int ink, std::vector<Box>& letters) {
+    // Narrow letters and broken strokes say little of the height; letters proper are wider than a third of it.
+    if (box.height < highest && box.height >= lowest && box.width * 3 >= box.height &&
+        IsGlyphLike(box, ink, box.height)) {
+      letters.push_back(box);
+    }
+  };
+  for (const Component& component : components.items) {
+    const Box& box = component.box;
+    add(box, component.ink, upright);
+    add({box.y, box.x, box.height, box.width}, component.ink, sideways);
+  }
+  upright = FromTheLeft(std::move(upright));
+  sideways = FromTheLeft(std::move(sideways));
+  constexpr double kFarMore = 1.5;
+  return AlikePairs(sideways) > kFarMore * AlikePairs(upright) ? sideways : upright;
+}
+
 }  // namespace
+
+bool IsGlyphLike(const Component& component, double cap_px) {
+  return IsGlyphLike(component.box, component.ink, cap_px);
+}
 
 double EstimateCapHeight(const Components& components, double expected_px) {
   constexpr double kSpread = 0.45;  // of the logarithm: 24 px may well be 15 or 38
   constexpr int kFewest = 15;
-  std::vector<Box> letters;
   const double highest = 4 * expected_px + 3;
-  for (const Component& component : components.items) {
-    // Narrow letters and broken strokes say little of the height; letters proper are wider than a third of it.
-    if (component.box.height < highest && component.box.height >= 0.35 * expected_px &&
-        component.box.width * 3 >= component.box.height && IsGlyphLike(component, component.box.height)) {
-      letters.push_back(component.box);
-    }
-  }
+  const std::vector<Box> letters = LettersAsTheyStand(components, 0.35 * expected_px, highest);
   if (letters.size() < kFewest) {
     return expected_px;
   }
-  letters = FromTheLeft(std::move(letters));
   const std::vector<bool> beside = BesideOthers(letters);
   std::vector<double> weight(static_cast<std::size_t>(highest) + 2, 0.0);
   for (std::size_t i = 0; i < letters.size(); ++i) {
@@ -111,14 +141,7 @@ double ContradictingHeight(const Components& components, double expected_px) {
     return height <= kContradicts * expected_px && expected_px <= kContradicts * height;
   };
   constexpr double kFew = 0.25;  // of all pairs
-  std::vector<Box> letters;
-  for (const Component& component : components.items) {
-    if (component.box.height >= kLowest && component.box.height <= kHighest &&
-        component.box.width * 3 >= component.box.height && IsGlyphLike(component, component.box.height)) {
-      letters.push_back(component.box);
-    }
-  }
-  letters = FromTheLeft(std::move(letters));
+  const std::vector<Box> letters = LettersAsTheyStand(components, kLowest, kHighest + 1);
   std::vector<int> pairs(kHighest + 2, 0);
   int count = 0;
   int fitting = 0;
