@@ -96,8 +96,8 @@ void CompareLists(Recognizer& general, LetteringReader& lettering) {
   for (std::uint64_t i = 0; i < kLetterings.size(); ++i) {
     for (const Grade grade : {Grade::kMild, Grade::kMedium, Grade::kSevere}) {
       const std::uint64_t seed = kFirstSeed + i;
-      for (const LineCrop& phrase :
-           PhraseCropsOf(scanmaker::DegradeMade(MakePracticeList(kLetterings.at(i), seed), grade, seed))) {
+      for (const LineCrop& phrase : PhraseCropsOf(
+               scanmaker::DegradeMade(MakePracticeList({.lettering = kLetterings.at(i)}, seed), grade, seed))) {
         PrintPhrase("list" + std::to_string(i), grade, phrase, general.ReadLine(phrase.image),
                     lettering.ReadLine(phrase.image));
       }
@@ -125,7 +125,8 @@ std::vector<Sheet> Sheets(const std::string& which) {
   for (std::uint64_t i = 0; i < kMet.size() && (which == "met" || which == "unmet"); ++i) {
     const Lettering lettering =
         which == "met" ? kMet.at(i) : scanmaker::kUnmetLetterings.at(i % scanmaker::kUnmetLetterings.size());
-    sheets.push_back({which + std::to_string(i), MakePracticeSheet(lettering, kFirstSeed + i), kFirstSeed + i});
+    sheets.push_back(
+        {which + std::to_string(i), MakePracticeSheet({.lettering = lettering}, kFirstSeed + i), kFirstSeed + i});
   }
   if (sheets.empty()) {
     throw std::invalid_argument(which + " is no set of sheets");

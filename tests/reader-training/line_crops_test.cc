@@ -27,12 +27,12 @@ TEST(PracticeText, HoldsNoSpacesAndVaries) {
 }
 
 TEST(PracticeSheet, IsTheSameEveryTime) {
-  const auto sheet = [] { return MakePracticeSheet(scanmaker::Lettering::kHand, 5).image; };
+  const auto sheet = [] { return MakePracticeSheet({.lettering = scanmaker::Lettering::kHand}, 5).image; };
   EXPECT_EQ(sheet(), sheet());
 }
 
 TEST(LineCrops, CutMostTextsOfASheetAndKnowScraps) {
-  const scanmaker::MadePage made = MakePracticeSheet(scanmaker::Lettering::kSimplex, 3);
+  const scanmaker::MadePage made = MakePracticeSheet({.lettering = scanmaker::Lettering::kSimplex}, 3);
   const std::vector<LineCrop> crops = CropsOf(scanmaker::DegradeMade(made, scanmaker::Grade::kMild, 3));
   const auto scraps = std::count_if(crops.begin(), crops.end(), [](const auto& crop) { return crop.text == kNoText; });
   EXPECT_GT(scraps, 0) << "of symbols";

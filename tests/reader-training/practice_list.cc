@@ -21,9 +21,8 @@ constexpr int kWidth = 2550;   // px, letter paper standing
 constexpr int kHeight = 3300;  // px
 constexpr double kMargin = 120;
 
-TextStyle StyleOf(scanmaker::Lettering lettering, SeededRandom& random) {
-  TextStyle style;
-  style.lettering = lettering;
+TextStyle StyleOf(const TextStyle& lettering, SeededRandom& random) {
+  TextStyle style = lettering;
   style.cap_height_px = random.Between(19, 32);
   style.stroke_px = style.cap_height_px * random.Between(0.08, 0.16);
   style.letter_space = random.Between(-0.04, 0.14);
@@ -68,7 +67,7 @@ std::vector<Token> Words(const std::string& phrase) {
 
 }  // namespace
 
-scanmaker::MadePage MakePracticeList(scanmaker::Lettering lettering, std::uint64_t seed) {
+scanmaker::MadePage MakePracticeList(const scanmaker::TextStyle& lettering, std::uint64_t seed) {
   SeededRandom random(seed);
   const TextStyle style = StyleOf(lettering, random);
   const double cap = style.cap_height_px;

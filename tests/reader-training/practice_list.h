@@ -10,9 +10,9 @@
 
 namespace benchleaf::training {
 
-// Rows of words in columns, in one lettering, whose width, pen and spacing differ from page to page; some rows stand
-// between rules. Each word is a term of the page. Same lettering and seed: same page.
-scanmaker::MadePage MakePracticeList(scanmaker::Lettering lettering, std::uint64_t seed);
+// Rows of words in columns, in the lettering or font of `lettering`, whose width, pen and spacing differ from page to
+// page; some rows stand between rules. Each word is a term of the page. Same lettering and seed: same page.
+scanmaker::MadePage MakePracticeList(const scanmaker::TextStyle& lettering, std::uint64_t seed);
 
 }  // namespace benchleaf::training
 

@@ -21,9 +21,8 @@ using scanmaker::TextStyle;
 constexpr int kWidth = 3300;   // px, letter paper lying
 constexpr int kHeight = 2550;  // px
 
-TextStyle StyleOf(scanmaker::Lettering lettering, SeededRandom& random) {
-  TextStyle style;
-  style.lettering = lettering;
+TextStyle StyleOf(const TextStyle& lettering, SeededRandom& random) {
+  TextStyle style = lettering;
   style.cap_height_px = random.Between(18, 34);
   style.stroke_px = style.cap_height_px * random.Between(0.08, 0.17);
   style.letter_space = random.Unit() < 0.1 ? random.Between(0.14, 0.35) : random.Between(-0.04, 0.14);
@@ -147,7 +146,7 @@ class Cell {
 
 }  // namespace
 
-scanmaker::MadePage MakePracticeSheet(scanmaker::Lettering lettering, std::uint64_t seed) {
+scanmaker::MadePage MakePracticeSheet(const scanmaker::TextStyle& lettering, std::uint64_t seed) {
   SeededRandom random(seed);
   const TextStyle style = StyleOf(lettering, random);
   Sheet sheet(kWidth, kHeight);

@@ -3,16 +3,22 @@
 #include "scan-maker/outline_font.h"
 #include "scan-maker/seeded_random.h"
 #include "scan-maker/stroke_font.h"
+#include "scan-maker/written_shape.h"
 
 #include "benchleaf/core/utf8.h"
 
 #include <cairo.h>
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstddef>
 #include <map>
+#include <memory>
 #include <numbers>
+#include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace benchleaf::scanmaker {
@@ -34,11 +40,6 @@ const StrokeFont& Strokes(Lettering lettering) {
       return kPlain;
   }
 }
-
-struct FontFile {
-  const char* path;
-  const char* package;
-};
 
 FontFile FileOf(Lettering lettering) {
   switch (lettering) {
@@ -115,19 +116,16 @@ FontFile FileOf(Lettering lettering) {
   }
 }
 
-const OutlineFont& Outlines(Lettering lettering) {
-  static std::map<Lettering, OutlineFont> fonts;
-  const auto found = fonts.find(lettering);
-  if (found != fonts.end()) {
-    return found->second;
-  }
-  const FontFile file = FileOf(lettering);
-  return fonts.try_emplace(lettering, std::string("/usr/share/fonts/") + file.path, file.package).first->second;
+const OutlineFont& Outlines(const TextStyle& style) {
+  static std::map<std::string, OutlineFont> fonts;
+  const FontFile file = style.font == nullptr ? FileOf(style.lettering) : *style.font;
+  return fonts.try_emplace(file.path, std::string("/usr/share/fonts/") + file.path, file.package).first->second;
 }
 
-bool IsStroked(Lettering lettering) {
-  return lettering == Lettering::kSimplex || lettering == Lettering::kDuplex || lettering == Lettering::kHand ||
-         lettering == Lettering::kBroadPen || lettering == Lettering::kBookPen;
+bool IsStroked(const TextStyle& style) {
+  constexpr std::array kStroked = {Lettering::kSimplex, Lettering::kDuplex, Lettering::kHand, Lettering::kBroadPen,
+                                   Lettering::kBookPen};
+  return style.font == nullptr && std::find(kStroked.begin(), kStroked.end(), style.lettering) != kStroked.end();
 }
 
 char32_t CodePoint(std::string_view character) {
@@ -144,8 +142,8 @@ char32_t CodePoint(std::string_view character) {
 
 // In capital heights, with the space after the character.
 double Advance(std::string_view character, const TextStyle& style) {
-  const double width = IsStroked(style.lettering) ? Strokes(style.lettering).Glyph(CodePoint(character)).advance
-                                                  : Outlines(style.lettering).Advance(std::string(character));
+  const double width = IsStroked(style) ? Strokes(style.lettering).Glyph(CodePoint(character)).advance
+                                        : Outlines(style).Advance(std::string(character));
   return width * (character == " " ? style.word_space : 1) + style.letter_space;
 }
 
@@ -164,9 +162,10 @@ HandJitter LetterJitter(SeededRandom& random) {
 }
 
 void AddStrokes(cairo_t* cairo, const StrokeGlyph& glyph, double left, const TextStyle& style, const HandJitter& jitter,
-                SeededRandom& random) {
+                const WrittenShape& shape, SeededRandom& random) {
   const double cap = style.cap_height_px;
-  const auto place = [&](const StrokePoint& point) {
+  const auto place = [&](const StrokePoint& template_point) {
+    const StrokePoint point = shape.At(template_point);
     const double x = point.x * jitter.size + jitter.slant * point.y + jitter.wobble * random.Between(-1, 1);
     const double y = point.y * jitter.size + jitter.rise + jitter.wobble * random.Between(-1, 1);
     return StrokePoint{left + cap * (x - jitter.turn * y), -cap * (y + jitter.turn * x)};
@@ -186,10 +185,12 @@ void AddStrokes(cairo_t* cairo, const StrokeGlyph& glyph, double left, const Tex
 
 void AddStrokedText(cairo_t* cairo, const std::string& text, const TextStyle& style) {
   SeededRandom random(SeedOf(style.seed, text));
+  SeededRandom loose = random;
   double left = 0;
   for (const std::string_view character : Characters(text)) {
     const HandJitter jitter = style.lettering == Lettering::kHand ? LetterJitter(random) : HandJitter{};
-    AddStrokes(cairo, Strokes(style.lettering).Glyph(CodePoint(character)), left, style, jitter, random);
+    const WrittenShape shape(style.looseness, style.seed, character, loose);
+    AddStrokes(cairo, Strokes(style.lettering).Glyph(CodePoint(character)), left, style, jitter, shape, random);
     left += Advance(character, style) * style.cap_height_px;
   }
   cairo_set_line_width(cairo, style.stroke_px);
@@ -197,8 +198,25 @@ void AddStrokedText(cairo_t* cairo, const std::string& text, const TextStyle& st
   cairo_set_line_join(cairo, CAIRO_LINE_JOIN_ROUND);
 }
 
+// The outlines of the current path, each point after the other.
+std::vector<std::vector<StrokePoint>> FlatPath(cairo_t* cairo) {
+  const std::unique_ptr<cairo_path_t, decltype(&cairo_path_destroy)> path(cairo_copy_path_flat(cairo),
+                                                                          cairo_path_destroy);
+  std::vector<std::vector<StrokePoint>> outlines;
+  for (int i = 0; i < path->num_data; i += path->data[i].header.length) {
+    const cairo_path_data_t* part = path->data + i;
+    if (part->header.type == CAIRO_PATH_MOVE_TO) {
+      outlines.emplace_back();
+    }
+    if (part->header.type != CAIRO_PATH_CLOSE_PATH) {
+      outlines.back().push_back({part[1].point.x, part[1].point.y});
+    }
+  }
+  return outlines;
+}
+
 void AddOutlinedText(cairo_t* cairo, const std::string& text, const TextStyle& style) {
-  Outlines(style.lettering).Use(cairo, style.cap_height_px);
+  Outlines(style).Use(cairo, style.cap_height_px);
   double left = 0;
   for (const std::string_view character : Characters(text)) {
     cairo_move_to(cairo, left, 0);
@@ -206,6 +224,34 @@ void AddOutlinedText(cairo_t* cairo, const std::string& text, const TextStyle& s
     left += Advance(character, style) * style.cap_height_px;
   }
   cairo_close_path(cairo);
+}
+
+// The same with each letter's outline moved to the writer's shape.
+void AddWrittenText(cairo_t* cairo, const std::string& text, const TextStyle& style) {
+  Outlines(style).Use(cairo, style.cap_height_px);
+  SeededRandom random(SeedOf(style.seed, text));
+  const double cap = style.cap_height_px;
+  std::vector<std::vector<StrokePoint>> outlines;
+  double left = 0;
+  for (const std::string_view character : Characters(text)) {
+    const WrittenShape shape(style.looseness, style.seed, character, random);
+    cairo_new_path(cairo);
+    cairo_text_path(cairo, std::string(character).c_str());
+    for (std::vector<StrokePoint>& outline : FlatPath(cairo)) {
+      for (StrokePoint& point : outline) {
+        const StrokePoint moved = shape.At({point.x / cap, -point.y / cap});
+        point = {left + cap * moved.x, -cap * moved.y};
+      }
+      outlines.push_back(std::move(outline));
+    }
+    left += Advance(character, style) * cap;
+  }
+  cairo_new_path(cairo);
+  for (const std::vector<StrokePoint>& outline : outlines) {
+    cairo_new_sub_path(cairo);
+    for (const StrokePoint& point : outline) cairo_line_to(cairo, point.x, point.y);
+    cairo_close_path(cairo);
+  }
 }
 
 // The pixels that the box touches.
@@ -236,13 +282,17 @@ Box DrawText(cairo_t* cairo, double x, double y, const std::string& text, const 
   double top = 0;
   double right = 0;
   double bottom = 0;
-  if (IsStroked(style.lettering)) {
+  if (IsStroked(style)) {
     AddStrokedText(cairo, text, style);
     cairo_identity_matrix(cairo);  // the path stays where it is; its extents are wanted in px of the page
     cairo_stroke_extents(cairo, &left, &top, &right, &bottom);
     cairo_stroke(cairo);
   } else {
-    AddOutlinedText(cairo, text, style);
+    if (style.looseness > 0) {
+      AddWrittenText(cairo, text, style);
+    } else {
+      AddOutlinedText(cairo, text, style);
+    }
     cairo_identity_matrix(cairo);
     cairo_fill_extents(cairo, &left, &top, &right, &bottom);
     cairo_fill(cairo);

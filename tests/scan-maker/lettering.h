@@ -60,15 +60,23 @@ enum class Lettering {
 
 inline constexpr std::array kUnmetLetterings = {Lettering::kBookPen, Lettering::kUnmetSans, Lettering::kUnmetEvenWidth};
 
+// A file of outlines.
+struct FontFile {
+  const char* path;     // below /usr/share/fonts
+  const char* package;  // that installs it
+};
+
 struct TextStyle {
   Lettering lettering = Lettering::kSimplex;
-  double cap_height_px = 24;  // height of a capital letter
-  double stroke_px = 2.5;     // pen width; only where letters are pen strokes
-  std::uint64_t seed = 1;     // of the jitter of kHand
-  double letter_space = 0;    // extra space between letters, as a share of the capital height
-  double word_space = 1;      // width of a space against the template's
-  double stretch = 1;         // width of the letters against their template's
-  double slant = 0;           // how far letters lean to the right at a capital height, as a share of it
+  const FontFile* font = nullptr;  // outlines to use in place of the lettering's own
+  double cap_height_px = 24;       // height of a capital letter
+  double stroke_px = 2.5;          // pen width; only where letters are pen strokes
+  std::uint64_t seed = 1;          // of the jitter of kHand, and of a writer
+  double letter_space = 0;         // extra space between letters, as a share of the capital height
+  double word_space = 1;           // width of a space against the template's
+  double stretch = 1;              // width of the letters against their template's
+  double slant = 0;                // how far letters lean to the right at a capital height, as a share of it
+  double looseness = 0;            // how far a writer's letters leave their template, as a share of the capital height
 };
 
 // Draws `text` in black with the left end of its baseline at (x, y), turned clockwise by `turn` degrees (0, 90, 180

@@ -103,6 +103,35 @@ TEST(LetteringTest, WritesByHandAsTheSeedSays) {
   EXPECT_NE(Draw("R12", style, 0).ink, first);
 }
 
+// Letters keep their places and stay what they are, in shapes of the writer's own.
+TEST(LetteringTest, LoosensLettersAsTheWriterDoes) {
+  for (const Lettering lettering : {Lettering::kSimplex, Lettering::kTypewriter}) {
+    TextStyle style;
+    style.lettering = lettering;
+    const Drawn plain = Draw("R12", style, 0);
+    style.looseness = 0.04;
+    const Drawn loose = Draw("R12", style, 0);
+    EXPECT_NE(loose.ink, plain.ink);
+    EXPECT_EQ(Draw("R12", style, 0).ink, loose.ink);
+    EXPECT_NEAR(loose.box.x, plain.box.x, 5);
+    EXPECT_NEAR(loose.box.width, plain.box.width, 0.2 * plain.box.width);
+    EXPECT_NEAR(loose.box.height, plain.box.height, 0.2 * plain.box.height);
+    style.seed = 2;
+    EXPECT_NE(Draw("R12", style, 0).ink, loose.ink);
+  }
+}
+
+TEST(LetteringTest, DrawsInAFontOfItsOwn) {
+  constexpr FontFile kFont = {"truetype/liberation/LiberationSerif-Regular.ttf", "fonts-liberation"};
+  TextStyle style;
+  style.font = &kFont;
+  const GreyImage as_font = Draw("R12", style, 0).ink;
+  style.font = nullptr;
+  EXPECT_NE(Draw("R12", style, 0).ink, as_font);
+  style.lettering = Lettering::kBook;
+  EXPECT_EQ(Draw("R12", style, 0).ink, as_font);
+}
+
 TEST(LetteringTest, DrawsNothingForBlanksAndKnowsOhmAndMicro) {
   for (const Lettering lettering : {Lettering::kSimplex, Lettering::kDuplex}) {
     TextStyle style;
