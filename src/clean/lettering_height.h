@@ -11,8 +11,8 @@ namespace benchleaf {
 bool IsGlyphLike(const Component& component, double cap_px);
 
 // The commonest height of glyph-like components, px, weighed by height (tall letters are not speckle) and by nearness
-// to `expected_px` (log-normal). Gives `expected_px` when too few components could be letters. On a page that lies on its
-// side, which the letters that stand close to each other tell, the commonest width.
+// to `expected_px` (log-normal). Gives `expected_px` when too few components could be letters. On a page that lies on
+// its side, which the letters that stand close to each other tell, the commonest width.
 double EstimateCapHeight(const Components& components, double expected_px);
 
 // What the lettering itself says, px, where it contradicts the height that the resolution makes one expect: the
