@@ -54,21 +54,23 @@ int CountingParts(const std::set<int>& numbers, int parts) {
 std::set<std::string, std::less<>> DashedClasses(const std::vector<Piece>& pieces, const Rules::Tables& tables) {
   constexpr int kFewest = 4;
   int dashed = 0;
-  int plain = 0;
+  double sure_dashed = 0;
+  double sure_plain = 0;  // scraps of a badly read page look like designators, but are read less surely
   Numbers numbers;
   for (const Piece& piece : pieces) {
     std::string_view text = TrimmedView(piece.text);
     text = text.substr(0, text.find_first_of(",/&~:"));  // of several, the first
     if (ParseDesignator(text, tables)) {
-      ++plain;
+      sure_plain += piece.confidence;
     } else if (DashBehindLetters(text) > 0) {
       if (const auto designator = ParseDesignator(WithoutDesignatorDashes(text, tables), tables)) {
         ++dashed;
+        sure_dashed += piece.confidence;
         numbers[designator->letters].insert(NumberOf(*designator));
       }
     }
   }
-  if (dashed < kFewest || dashed <= plain) {
+  if (dashed < kFewest || sure_dashed <= sure_plain) {
     return {};
   }
   int parts = 0;

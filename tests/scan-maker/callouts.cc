@@ -31,6 +31,16 @@ std::vector<Box> Places(const MadePage& page) {
   return places;
 }
 
+// Whether what is printed in that box is, as far as the page tells, the whole of one term. The 16 of "C7,8,16" is not
+// C16, and R1~4 is four.
+bool IsOneTerm(const MadePage& page, const Box& box) {
+  const auto is_here = [&](const auto& one) { return one.box == box; };
+  const auto term = std::find_if(page.terms.begin(), page.terms.end(), is_here);
+  const auto printed = std::find_if(page.printed.begin(), page.printed.end(), is_here);
+  return term != page.terms.end() && std::count_if(page.terms.begin(), page.terms.end(), is_here) == 1 &&
+         (printed == page.printed.end() || printed->text == term->text);
+}
+
 Box Around(const Box& box, int margin, const GreyImage& image) { return Grown(box, margin, image.width, image.height); }
 
 void Fill(GreyImage& image, const Box& box, std::uint8_t level) {
@@ -208,6 +218,9 @@ MadePage WithPale(const MadePage& page) {
 MadePage WithSpacedLetters(const MadePage& page) {
   MadePage spaced = page;
   for (const Box& box : Places(page)) {
+    if (!IsOneTerm(page, box)) {
+      continue;
+    }
     const auto step = static_cast<int>(std::lround(0.55 * box.height));
     const std::vector<Box> letters = Letters(page.image, box);
     const int wider = step * (static_cast<int>(letters.size()) - 1);
@@ -231,9 +244,7 @@ MadePage WithDashes(const MadePage& page) {
   for (MadeTerm& term : dashed.terms) {
     const Box box = term.box;
     const std::size_t figures = term.text.find_first_of("0123456789");
-    const auto at_box =
-        std::count_if(page.terms.begin(), page.terms.end(), [&](const MadeTerm& other) { return other.box == box; });
-    if (term.kind != "designator" || at_box != 1 || figures == std::string::npos || figures == 0 ||
+    if (term.kind != "designator" || !IsOneTerm(page, box) || figures == std::string::npos || figures == 0 ||
         term.text.find_first_not_of("0123456789", figures) != std::string::npos) {
       continue;
     }
