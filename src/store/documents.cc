@@ -174,7 +174,12 @@ void Replace(Xapian::WritableDatabase& database, Xapian::docid id, const Xapian:
 
 }  // namespace
 
-void PutManual(Xapian::WritableDatabase& database, const ManualRecord& manual, const Rules& rules) {
+std::array<Xapian::Document, 2> PageDocuments(const ManualRecord& manual, const PageRecord& page, const Rules& rules) {
+  return {ReadingDocument(manual, page), PageDocument(manual, page, rules)};
+}
+
+void PutManual(Xapian::WritableDatabase& database, const ManualRecord& manual, const Rules& rules,
+               std::vector<Xapian::Document> of_first_pages) {
   Xapian::docid next = FirstToReplace(database, manual);
   if (next == 0) database.delete_document(ManualTerm(manual.set, manual.manual));
   const auto put = [&](const Xapian::Document& document) {
@@ -184,9 +189,11 @@ void PutManual(Xapian::WritableDatabase& database, const ManualRecord& manual, c
       Replace(database, next++, document);
     }
   };
-  for (const PageRecord& page : manual.pages) {
-    put(ReadingDocument(manual, page));
-    put(PageDocument(manual, page, rules));
+  for (Xapian::Document& made : of_first_pages) {
+    put(std::exchange(made, {}));  // which gives its memory back
+  }
+  for (std::size_t i = of_first_pages.size() / 2; i < manual.pages.size(); ++i) {
+    for (const Xapian::Document& document : PageDocuments(manual, manual.pages[i], rules)) put(document);
   }
   put(ManualDocument(manual));
 }

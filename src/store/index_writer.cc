@@ -2,6 +2,7 @@
 
 #include "store/documents.h"
 #include "store/folder.h"
+#include "store/prepared_documents.h"
 #include "store/schema.h"
 #include "store/shard_manifest.h"
 #include "store/stored.h"
@@ -142,12 +143,23 @@ Result<std::optional<ManualRecord>> IndexWriter::StoredManual(const std::string&
   return impl_->Ask([&] { return store::LoadManual(impl_->database(), set, manual, parts); });
 }
 
-Result<void> IndexWriter::ReplaceManual(const ManualRecord& manual, Durable durable) {
+template <class Change>
+Result<void> IndexWriter::Put(const ManualRecord& manual, Durable durable, const Change& change) {
   if (!LinksFit(manual)) {
     return Fail(ErrorCode::kUsage, "a link of the manual points at no entry or sighting", manual.manual);
   }
-  const auto put = [&](Xapian::WritableDatabase& database) { store::PutManual(database, manual, impl_->rules()); };
-  return durable == Durable::kNow ? impl_->Commit(put) : impl_->Make(put, manual.pages.size() + 1);
+  return durable == Durable::kNow ? impl_->Commit(change) : impl_->Make(change, manual.pages.size() + 1);
+}
+
+Result<void> IndexWriter::ReplaceManual(const ManualRecord& manual, Durable durable) {
+  return Put(manual, durable,
+             [&](Xapian::WritableDatabase& database) { store::PutManual(database, manual, impl_->rules()); });
+}
+
+Result<void> IndexWriter::ReplaceManual(PreparedManual manual, Durable durable) {
+  return Put(manual.record(), durable, [&](Xapian::WritableDatabase& database) {
+    store::PutManual(database, manual.record(), impl_->rules(), std::move(manual.documents_->of_first_pages));
+  });
 }
 
 Result<void> IndexWriter::Commit() {

@@ -187,10 +187,12 @@ void ManualFeed::KeepFailure(InHand& manual, std::size_t position, Error error) 
 }
 
 Result<void> ManualFeed::Assemble(const std::shared_ptr<InHand>& manual) {
-  assembling_.push_back({manual, std::async(std::launch::async, [this, manual] {
-                           return AssembleManual(plans_[manual->plan].head, std::move(manual->pages), tools_.rules,
-                                                 tools_.cancel);
-                         })});
+  const auto prepare = [this, manual]() -> std::optional<PreparedManual> {
+    std::optional<ManualRecord> record =
+        AssembleManual(plans_[manual->plan].head, std::move(manual->pages), tools_.rules, tools_.cancel);
+    return record ? std::optional(PreparedManual(std::move(*record), tools_.rules)) : std::nullopt;
+  };
+  assembling_.push_back({manual, std::async(std::launch::async, prepare)});
   // What took minutes to read is on the disk before more is read.
   return StoreAssembled(manual->asked > 0 ? 0 : static_cast<std::size_t>(tools_.threads) - 1);
 }
@@ -199,25 +201,25 @@ Result<void> ManualFeed::StoreAssembled(std::size_t most_left) {
   while (assembling_.size() > most_left) {
     Assembling first = std::move(assembling_.front());
     assembling_.pop_front();
-    const std::optional<ManualRecord> record = first.record.get();
-    if (!record) {
+    std::optional<PreparedManual> prepared = first.prepared.get();
+    if (!prepared) {
       return Fail(ErrorCode::kCancelled, "stopped");
     }
-    if (Result<void> stored = Store(*first.manual, *record); !stored) {
+    if (Result<void> stored = Store(*first.manual, std::move(*prepared)); !stored) {
       return stored;
     }
   }
   return {};
 }
 
-Result<void> ManualFeed::Store(const InHand& manual, const ManualRecord& record) {
+Result<void> ManualFeed::Store(const InHand& manual, PreparedManual prepared) {
+  const auto pages = static_cast<int>(prepared.record().pages.size());
   // What took no reading is soon done again.
   const auto durable = manual.asked > 0 ? IndexWriter::Durable::kNow : IndexWriter::Durable::kSoon;
-  if (Result<void> replaced = tools_.writer.ReplaceManual(record, durable); !replaced) {
+  if (Result<void> replaced = tools_.writer.ReplaceManual(std::move(prepared), durable); !replaced) {
     return replaced;
   }
   const ManualPlan& plan = plans_[manual.plan];
-  const auto pages = static_cast<int>(record.pages.size());
   const ManualOutline* before = outline_.Find({plan.head.set, plan.head.manual});
   result_.pages_gained += pages - (before ? static_cast<int>(before->pages.size()) : 0);
   result_.pages_read += manual.read;

@@ -69,7 +69,7 @@ class ManualFeed : public TaskFeed {
   };
   struct Assembling {
     std::shared_ptr<InHand> manual;
-    std::future<std::optional<ManualRecord>> record;
+    std::future<std::optional<PreparedManual>> prepared;
   };
   struct PagePlace {
     std::shared_ptr<InHand> manual;
@@ -79,12 +79,12 @@ class ManualFeed : public TaskFeed {
   Result<void> TakeUp(std::size_t plan);
   // Marks in `filled` the pages that the index gave.
   Result<void> FillFromIndex(InHand& manual, std::vector<bool>& filled);
-  // Has the manual, whose pages are all there, searched on a thread of its own, and stores what is ready, in the order
-  // in which manuals became whole.
+  // Has the manual, whose pages are all there, searched and made ready for the index on a thread of its own, and stores
+  // what is ready, in the order in which manuals became whole.
   Result<void> Assemble(const std::shared_ptr<InHand>& manual);
   // Stores manuals until so many at most are still being searched.
   Result<void> StoreAssembled(std::size_t most_left);
-  Result<void> Store(const InHand& manual, const ManualRecord& record);
+  Result<void> Store(const InHand& manual, PreparedManual prepared);
   void KeepReading(InHand& manual, std::size_t position, PageReading reading, const std::optional<Error>& first_try);
   void KeepFailure(InHand& manual, std::size_t position, Error error);
   void Report(const InHand& manual, Error problem);

@@ -12,6 +12,7 @@
 #include <unistd.h>
 #include <xapian.h>
 
+#include <algorithm>
 #include <map>
 #include <sstream>
 
@@ -119,6 +120,31 @@ TEST_F(IndexWriterTest, CommitsTogetherWhatMayWait) {
   ASSERT_TRUE(writer->RemoveManual("A", "service")) << "a commit takes along what waits";
   EXPECT_EQ(Reader()->Sets().value().size(), 2U);
   ASSERT_TRUE(writer->Commit()) << "nothing to do is no failure";
+}
+
+// Documents are made ahead of some pages of a long manual only; others stand after those.
+TEST_F(IndexWriterTest, WritesWhatWasMadeReadyAsItWritesTheRecord) {
+  ManualRecord manual = MakeManual("A");
+  const std::vector<PageRecord> pages = manual.pages;
+  while (manual.pages.size() < 250) {
+    PageRecord page = pages[manual.pages.size() % pages.size()];
+    page.page = static_cast<int>(manual.pages.size()) + 1;
+    page.content_key += " " + std::to_string(page.page);
+    manual.pages.push_back(std::move(page));
+  }
+  ASSERT_TRUE(Writer()->ReplaceManual(manual));
+  const fs::path other = root() / "other";
+  ASSERT_TRUE(IndexWriter::Open(other, TestRules()).value()->ReplaceManual(PreparedManual(manual, *TestRules())));
+  const Xapian::Database one(folder().string());
+  const Xapian::Database two(other.string());
+  ASSERT_EQ(one.get_lastdocid(), two.get_lastdocid());
+  for (Xapian::docid id = 1; id <= one.get_lastdocid(); ++id) {
+    const Xapian::Document a = one.get_document(id);
+    const Xapian::Document b = two.get_document(id);
+    EXPECT_EQ(a.get_data(), b.get_data());
+    EXPECT_TRUE(std::equal(a.values_begin(), a.values_end(), b.values_begin(), b.values_end()));
+    EXPECT_TRUE(std::equal(a.termlist_begin(), a.termlist_end(), b.termlist_begin(), b.termlist_end()));
+  }
 }
 
 TEST_F(IndexWriterTest, RemovesOneManualOnly) {

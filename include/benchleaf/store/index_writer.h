@@ -7,6 +7,7 @@
 #include "benchleaf/extract/rules.h"
 #include "benchleaf/record/manual_record.h"
 #include "benchleaf/store/manual_parts.h"
+#include "benchleaf/store/prepared_manual.h"
 #include "benchleaf/store/shard_manifest.h"
 
 #include <filesystem>
@@ -45,6 +46,8 @@ class IndexWriter {
   // Replaces everything known of that set's manual. All of it is in the index afterwards, or nothing: on failure the
   // index is as it was at the last commit.
   Result<void> ReplaceManual(const ManualRecord& manual, Durable durable = Durable::kNow);
+  // The same in less time. The rules are those of this writer.
+  Result<void> ReplaceManual(PreparedManual manual, Durable durable = Durable::kNow);
 
   // Commits what was to be committed soon. What is not when the writer goes is lost.
   Result<void> Commit();
@@ -57,6 +60,9 @@ class IndexWriter {
 
  private:
   class Impl;
+  // `change` puts the manual's documents into the database.
+  template <class Change>
+  Result<void> Put(const ManualRecord& manual, Durable durable, const Change& change);
   explicit IndexWriter(std::unique_ptr<Impl> impl);
   std::unique_ptr<Impl> impl_;
 };

@@ -1,0 +1,33 @@
+// A manual with the documents that it will be in the index. To make them takes a third of what storing it takes and
+// needs no index, so threads can make those of several manuals while one writes.
+
+#ifndef BENCHLEAF_STORE_PREPARED_MANUAL_H_
+#define BENCHLEAF_STORE_PREPARED_MANUAL_H_
+
+#include "benchleaf/extract/rules.h"
+#include "benchleaf/record/manual_record.h"
+
+#include <memory>
+
+namespace benchleaf {
+
+class PreparedManual {
+ public:
+  // Of a very long manual the documents of some pages only, as they take more memory than the record.
+  PreparedManual(ManualRecord manual, const Rules& rules);
+  ~PreparedManual();
+  PreparedManual(PreparedManual&& other) noexcept;
+  PreparedManual& operator=(PreparedManual&& other) noexcept;
+
+  const ManualRecord& record() const { return record_; }
+
+ private:
+  friend class IndexWriter;
+  struct Documents;
+  ManualRecord record_;
+  std::unique_ptr<Documents> documents_;
+};
+
+}  // namespace benchleaf
+
+#endif  // BENCHLEAF_STORE_PREPARED_MANUAL_H_
