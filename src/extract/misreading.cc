@@ -42,12 +42,6 @@ constexpr auto kPrintedAlikeTable = [] {
   return table;
 }();
 
-bool ArePrintedAlike(char a, char b) {
-  const std::size_t one = static_cast<unsigned char>(a);
-  const std::size_t other = static_cast<unsigned char>(b);
-  return one < kCharacters && other < kCharacters && kPrintedAlikeTable[one][other];
-}
-
 double ChangeCost(std::string_view read, char meant, const Rules::Tables& tables) {
   const bool single = read.size() == 1;
   if (single && read.front() == meant) {
@@ -102,6 +96,12 @@ class CostRow {
 };
 
 }  // namespace
+
+bool ArePrintedAlike(char a, char b) {
+  const std::size_t one = static_cast<unsigned char>(a);
+  const std::size_t other = static_cast<unsigned char>(b);
+  return one < kCharacters && other < kCharacters && kPrintedAlikeTable[one][other];
+}
 
 double MisreadingCost(std::string_view read, std::string_view meant, const Rules::Tables& tables, double enough) {
   if (meant.size() > kLongest) {

@@ -23,6 +23,10 @@ double LeastMisreadingCost(std::string_view beginning, std::string_view meant, c
 // The least that one more character costs which does not stand in what is meant.
 inline constexpr double kCostOfASpeck = 0.7;
 
+// Whether blurred or broken print makes the two capitals or figures alike, beyond those that have one outline (B and
+// 8). Seen on generated lists at 200 dpi.
+bool ArePrintedAlike(char a, char b);
+
 // Whether some character of `read` may have been the letter or figure `meant`.
 bool MayHold(std::string_view read, char meant, const Rules::Tables& tables);
 

@@ -1,9 +1,9 @@
 #include "extract/part_agreement.h"
 
+#include "extract/misreading.h"
 #include "extract/plain_text.h"
 
 #include <algorithm>
-#include <array>
 #include <cstddef>
 #include <map>
 #include <optional>
@@ -16,13 +16,7 @@ namespace {
 
 constexpr double kByAgreement = 0.85;
 
-// Pairs of figures that blurred print makes alike; seen on generated lists at 200 dpi.
-bool MayBeConfused(char a, char b) {
-  constexpr std::array<std::string_view, 14> kPairs = {"06", "08", "09", "14", "17", "27", "35",
-                                                       "38", "39", "49", "56", "58", "68", "89"};
-  const std::string pair = a < b ? std::string{a, b} : std::string{b, a};
-  return a == b || std::find(kPairs.begin(), kPairs.end(), pair) != kPairs.end();
-}
+bool MayBeConfused(char a, char b) { return a == b || (IsDigit(a) && IsDigit(b) && ArePrintedAlike(a, b)); }
 
 // Whether one text may have been read for the other, with at most two figures changed.
 bool MayBeRead(std::string_view read, std::string_view wanted) {
