@@ -97,8 +97,12 @@ std::vector<Box> LettersAsTheyStand(const Components& components, double lowest,
   }
   upright = FromTheLeft(std::move(upright));
   sideways = FromTheLeft(std::move(sideways));
+  // On severe pages dust and dotted lines make pairs either way; letters make more and stand in them.
   constexpr double kFarMore = 1.5;
-  return AlikePairs(sideways) > kFarMore * AlikePairs(upright) ? sideways : upright;
+  constexpr double kFewest = 0.065;  // of all that may be letters
+  const int pairs = AlikePairs(sideways);
+  return pairs > kFarMore * AlikePairs(upright) && pairs > kFewest * static_cast<double>(sideways.size()) ? sideways
+                                                                                                          : upright;
 }
 
 }  // namespace

@@ -36,14 +36,6 @@ crops further-all-b 600700 600 sheets all
 crops further-coarse 750000 250 coarse all
 crops further-lists 400000 200 lists all
 crops further-coarse-lists 820000 60 coarse-lists all
-crops more-sheets 1000000 1500 sheets further
-crops more-lists 1100000 250 lists further
-crops more-coarse 1200000 300 coarse further
-crops more-coarse-lists 1300000 70 coarse-lists further
-crops more-mixed-a 1400000 220 mixed further
-crops more-mixed-b 1401000 220 mixed further
-crops more-mixed-lists-a 1500000 35 mixed-lists further
-crops more-mixed-lists-b 1501000 35 mixed-lists further
 crops judge.seen 900000 13 sheets usual
 crops judge.unmet 910000 12 sheets unmet
 crops judge.coarse 960000 6 coarse all
@@ -62,15 +54,11 @@ train() { # OUT CROPS RATE FROM TRAIN...
 
 first="usual usual-too all coarse lists lists-too coarse-lists"
 further="further-usual-a further-usual-b further-all-a further-all-b further-coarse further-lists further-coarse-lists"
-more="more-sheets more-lists more-coarse more-coarse-lists more-mixed-a more-mixed-b more-mixed-lists-a more-mixed-lists-b"
-more="$more further-usual-a further-usual-b further-all-b further-coarse further-coarse-lists"
 # Lists of files, to be split.
 # shellcheck disable=SC2086
 train first.net 470000 0.002 - $first
 # shellcheck disable=SC2086
 train second.net 760000 0.001 first.net $further
 # shellcheck disable=SC2086
-train third.net 130000 0.0004 second.net $further
-# shellcheck disable=SC2086
-train lettering.net 560000 0.001 third.net $more
+train lettering.net 130000 0.0004 second.net $further
 ls -l "$work/lettering.net"
