@@ -34,8 +34,8 @@ constexpr std::size_t kCharacters = 128;
 constexpr auto kPrintedAlikeTable = [] {
   std::array<std::array<bool, kCharacters>, kCharacters> table{};
   for (const std::string_view pair : kPairs) {
-    const auto one = static_cast<std::size_t>(pair[0]);
-    const auto other = static_cast<std::size_t>(pair[1]);
+    const auto one = static_cast<std::size_t>(static_cast<unsigned char>(pair[0]));
+    const auto other = static_cast<std::size_t>(static_cast<unsigned char>(pair[1]));
     table[one][other] = true;
     table[other][one] = true;
   }

@@ -10,9 +10,9 @@
 
 namespace benchleaf::training {
 
-// Strings in the lettering or font of `lettering`, whose width, slant, pen and spacing differ from sheet to sheet, among
-// wires and symbols, some turned, some touched by a wire. Each string is a term of the page, its text as lettered. Same
-// lettering and seed: same sheet.
+// Strings in the lettering or font of `lettering`, whose width, slant, pen and spacing differ from sheet to sheet,
+// among wires and symbols, some turned, some touched by a wire. Each string is a term of the page, its text as
+// lettered. Same lettering and seed: same sheet.
 scanmaker::MadePage MakePracticeSheet(const scanmaker::TextStyle& lettering, std::uint64_t seed);
 
 }  // namespace benchleaf::training
