@@ -3,8 +3,8 @@
 
 #include "bench/contest.h"
 #include "bench/list_pages.h"
+#include "bench/made_locator.h"
 #include "outside/outside_pages.h"
-#include "scan-maker/locator_page.h"
 #include "scan-maker/mixed_traits.h"
 #include "scan-maker/schematic_page.h"
 #include "scan-maker/seeded_random.h"
@@ -74,18 +74,13 @@ MadePage MakeList(bool held_out, int number) {
       .made;
 }
 
-MadePage MakeLocator(Lettering lettering, std::uint64_t seed) {
-  const scanmaker::PageFurniture furniture{"PARTS LOCATION", "", 5, scanmaker::UsualTextStyle(lettering)};
-  return MakeLocatorPage("BOTTOM OF CHASSIS", ListedParts(scanmaker::RandomCircuit(7, seed)), furniture, seed);
-}
-
 MadePage Make(std::string_view page, bool held_out, int number, std::uint64_t seed) {
   const auto& letterings = held_out ? kOnHeldOut : kOnDevelopment;
   const Lettering lettering = letterings[static_cast<std::size_t>(number) % letterings.size()];
   if (page == "sheet") return MakeSheet(held_out, number);
   if (page == "drawing") return MakeDrawing(lettering, seed);
   if (page == "list") return MakeList(held_out, number);
-  return MakeLocator(lettering, seed);
+  return MadeLocator(lettering, seed);
 }
 
 void Run(const Options& options) {

@@ -3,9 +3,9 @@
 
 #include "bench/benchleaf_reader.h"
 #include "bench/contest.h"
+#include "bench/made_locator.h"
 #include "bench/scorer.h"
 #include "outside/outside_pages.h"
-#include "scan-maker/locator_page.h"
 #include "scan-maker/page_surroundings.h"
 #include "scan-maker/page_trait.h"
 #include "scan-maker/parts_list_page.h"
@@ -52,11 +52,6 @@ struct TraitPage {
   std::uint64_t seed = 0;
 };
 
-MadePage MadeLocator(std::uint64_t seed) {
-  scanmaker::PageFurniture furniture{"PARTS LOCATION", "", 5, scanmaker::UsualTextStyle(Lettering::kDrafting)};
-  return MakeLocatorPage("BOTTOM OF CHASSIS", ListedParts(scanmaker::RandomCircuit(7, seed)), furniture, seed);
-}
-
 MadePage MadeDrawing(std::uint64_t seed) {
   return MakeSchematicPage(scanmaker::RandomCircuit(5, seed), {11, 8.5, "SCHEMATIC DIAGRAM", "SAMPLE", "9", {}},
                            scanmaker::UsualDrawingStyle(Lettering::kHand, seed), seed)
@@ -77,7 +72,7 @@ std::vector<TraitPage> Pages(const Options& options) {
   std::vector<TraitPage> pages = {{"sheet", Draw(*sheet), sheet->seed},
                                   {"drawing", MadeDrawing(402), 402},
                                   {"list", MadeList(403), 403},
-                                  {"locator", MadeLocator(404), 404}};
+                                  {"locator", MadeLocator(Lettering::kDrafting, 404), 404}};
   std::erase_if(pages, [&](const TraitPage& page) {
     return !options.pages.empty() &&
            std::find(options.pages.begin(), options.pages.end(), page.name) == options.pages.end();
@@ -88,7 +83,8 @@ std::vector<TraitPage> Pages(const Options& options) {
 // The scans that a trait makes of a page. A list becomes a spread with another list beside it.
 std::vector<scanmaker::ScannedPage> Scans(const TraitPage& page, std::string_view trait, Grade grade) {
   if (trait == kTwoUp) {
-    const MadePage other = page.name == "list" ? MadeList(page.seed + 10) : MadeLocator(page.seed + 10);
+    const MadePage other =
+        page.name == "list" ? MadeList(page.seed + 10) : MadeLocator(Lettering::kDrafting, page.seed + 10);
     return {ScanSpread(page.page, other, grade, page.seed)};
   }
   if (trait == kHalves) {
