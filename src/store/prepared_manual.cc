@@ -10,7 +10,7 @@
 namespace benchleaf {
 namespace {
 
-// A page's documents take some 100 kB until they are written.
+// Beyond so many, documents are made one after the other when they are written.
 constexpr std::size_t kMostPages = 200;
 
 }  // namespace

@@ -1,5 +1,5 @@
-// A manual with the documents that it will be in the index. To make them takes a third of what storing it takes and
-// needs no index, so threads can make those of several manuals while one writes.
+// A manual with the documents that it will be in the index. To make them needs no index, so threads can make those of
+// several manuals while one writes.
 
 #ifndef BENCHLEAF_STORE_PREPARED_MANUAL_H_
 #define BENCHLEAF_STORE_PREPARED_MANUAL_H_
@@ -13,7 +13,7 @@ namespace benchleaf {
 
 class PreparedManual {
  public:
-  // Of a very long manual the documents of some pages only, as they take more memory than the record.
+  // Of a very long manual the documents of its first pages only: they lie in memory until they are written.
   PreparedManual(ManualRecord manual, const Rules& rules);
   ~PreparedManual();
   PreparedManual(PreparedManual&& other) noexcept;
